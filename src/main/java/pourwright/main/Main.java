@@ -1,0 +1,40 @@
+package pourwright.main;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import pourwright.cli.Computations;
+import pourwright.cli.ComputeCommand;
+
+/** The program's door: headless computations take the short way, everything else the long one. */
+public final class Main {
+  private Main() {}
+
+  /** Runs the words of the command line and ends the process with the exit code. */
+  public static void main(String[] words) throws IOException {
+    System.exit(run(words));
+  }
+
+  static int run(String[] words) throws IOException {
+    PrintStream out = utf8(FileDescriptor.out);
+    PrintStream err = utf8(FileDescriptor.err);
+    try {
+      if (words.length > 0 && words[0].equals("compute")) {
+        String[] rest = Arrays.copyOfRange(words, 1, words.length);
+        return new ComputeCommand(Computations.ofTheCraft(), out, err).run(rest, System.in);
+      }
+      err.println("pourwright: nothing to do yet for " + Arrays.toString(words));
+      return 2;
+    } finally {
+      out.flush();
+      err.flush();
+    }
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.heat;
+
+import org.jspecify.annotations.NullMarked;

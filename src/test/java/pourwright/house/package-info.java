@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.house;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.pour;
+
+import org.jspecify.annotations.NullMarked;
