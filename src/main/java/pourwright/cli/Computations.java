@@ -16,7 +16,11 @@ public final class Computations {
   /** The computations that need nothing but the craft. */
   public static Computations ofTheCraft() {
     Computations all = new Computations();
-    all.add("dose", () -> new DoseComputation());
+    CastComputations.addTo(all);
+    PourComputations.addTo(all);
+    BurnComputations.addTo(all);
+    HazardComputations.addTo(all);
+    StudioComputations.addTo(all);
     return all;
   }
 

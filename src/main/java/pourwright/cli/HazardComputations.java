@@ -1,0 +1,10 @@
+package pourwright.cli;
+
+/** Headless computations: {@code hazard}, {@code net-contents}, {@code declare}. */
+final class HazardComputations {
+  private HazardComputations() {}
+
+  static void addTo(Computations all) {
+    // one line for each: all.add("name", NameComputation::new);
+  }
+}

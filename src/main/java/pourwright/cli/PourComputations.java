@@ -1,0 +1,10 @@
+package pourwright.cli;
+
+/** Headless computations: {@code dose}, {@code redose}, {@code cool}, {@code wicks}. */
+final class PourComputations {
+  private PourComputations() {}
+
+  static void addTo(Computations all) {
+    all.add("dose", DoseComputation::new);
+  }
+}

@@ -1,0 +1,10 @@
+package pourwright.cli;
+
+/** Headless computations: {@code price}, {@code trace-mark}. */
+final class StudioComputations {
+  private StudioComputations() {}
+
+  static void addTo(Computations all) {
+    // one line for each: all.add("name", NameComputation::new);
+  }
+}
