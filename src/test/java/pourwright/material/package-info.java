@@ -1,0 +1,5 @@
+/** Tests of the materials. */
+@NullMarked
+package pourwright.material;
+
+import org.jspecify.annotations.NullMarked;
