@@ -8,6 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import pourwright.cli.Computations;
 import pourwright.cli.ComputeCommand;
+import pourwright.cli.SolveComputations;
+import pourwright.solve.CpSatLeftoverPacking;
+import pourwright.solve.CpSatPurchasing;
 
 /** The program's door: headless computations take the short way, everything else the long one. */
 public final class Main {
@@ -24,7 +27,7 @@ public final class Main {
     try {
       if (words.length > 0 && words[0].equals("compute")) {
         String[] rest = Arrays.copyOfRange(words, 1, words.length);
-        return new ComputeCommand(Computations.ofTheCraft(), out, err).run(rest, System.in);
+        return new ComputeCommand(computations(), out, err).run(rest, System.in);
       }
       err.println("pourwright: nothing to do yet for " + Arrays.toString(words));
       return 2;
@@ -32,6 +35,14 @@ public final class Main {
       out.flush();
       err.flush();
     }
+  }
+
+  /** All headless computations; the solver's classes load when one of its own is asked for. */
+  static Computations computations() {
+    return SolveComputations.addTo(
+        Computations.ofTheCraft(),
+        () -> new CpSatLeftoverPacking(),
+        () -> new CpSatPurchasing());
   }
 
   private static PrintStream utf8(FileDescriptor descriptor) {

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.main;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,150 @@
+package pourwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import pourwright.stock.Purchase;
+import pourwright.stock.Purchase.Bought;
+import pourwright.stock.Purchase.NotToBeHad;
+import pourwright.stock.Purchase.Packs;
+import pourwright.stock.PurchaseList;
+import pourwright.stock.PurchaseList.Need;
+import pourwright.stock.PurchaseList.Offer;
+import pourwright.stock.PurchaseList.Supplier;
+
+/** The cheapest purchase. The oracle tries every number of packs of every offer. */
+class PurchasingTest {
+  private static final OptionalDouble NEVER = OptionalDouble.empty();
+  private final CpSatPurchasing purchasing = new CpSatPurchasing();
+
+  @Test
+  void twoHundredSmallPurchasesCostWhatTryingEveryPurchaseFinds() {
+    Random random = new Random(23);
+    int bought = 0;
+    for (int round = 0; round < 200; round++) {
+      PurchaseList list = someList(random);
+      Purchase found = purchasing.buy(list);
+      double cheapest = cheapest(list, 0, new int[list.offers().size()]);
+      if (found instanceof Bought purchase) {
+        assertThat(purchase.proven()).isTrue();
+        assertThat(purchase.cost()).as("round " + round).isCloseTo(cheapest, within(1e-9));
+        assertThat(cost(list, counts(list, purchase))).isCloseTo(purchase.cost(), within(1e-9));
+        bought++;
+      } else {
+        assertThat(cheapest).as("round " + round).isInfinite();
+      }
+    }
+    assertThat(bought).isBetween(100, 199);
+  }
+
+  private static PurchaseList someList(Random random) {
+    List<Need> needs = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
+      needs.add(new Need("m" + random.nextInt(3), 100 + random.nextInt(1500)));
+    }
+    List<Offer> offers = new ArrayList<>();
+    int most = 2 + random.nextInt(4);
+    for (int i = 0; i < most; i++) {
+      double pack = 250 * (1 + random.nextInt(6));
+      double price = (100 + random.nextInt(2500)) / 100.0;
+      int available = random.nextInt(5) == 0 ? 0 : 1 + random.nextInt(4);
+      String material = "m" + (i < 3 ? i : random.nextInt(3));
+      offers.add(new Offer(material, "s" + random.nextInt(3), pack, price, available));
+    }
+    List<Supplier> suppliers = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      OptionalDouble free =
+          random.nextBoolean() ? NEVER : OptionalDouble.of(5 + random.nextInt(40));
+      suppliers.add(new Supplier("s" + i, random.nextInt(900) / 100.0, free));
+    }
+    return new PurchaseList(needs, offers, suppliers);
+  }
+
+  private static double cheapest(PurchaseList list, int offer, int[] counts) {
+    if (offer == counts.length) {
+      return cost(list, counts);
+    }
+    double best = Double.POSITIVE_INFINITY;
+    for (int n = 0; n <= list.offers().get(offer).available(); n++) {
+      counts[offer] = n;
+      best = Math.min(best, cheapest(list, offer + 1, counts));
+    }
+    counts[offer] = 0;
+    return best;
+  }
+
+  private static int[] counts(PurchaseList list, Bought bought) {
+    int[] counts = new int[list.offers().size()];
+    bought.packs().forEach(p -> counts[p.offer()] = p.count());
+    return counts;
+  }
+
+  private static double cost(PurchaseList list, int[] counts) {
+    Map<String, Double> goods = new HashMap<>();
+    Map<String, Double> grams = new HashMap<>();
+    for (int i = 0; i < counts.length; i++) {
+      Offer offer = list.offers().get(i);
+      if (counts[i] > 0) {
+        goods.merge(offer.supplier(), counts[i] * offer.price(), Double::sum);
+        grams.merge(offer.material(), counts[i] * offer.packG(), Double::sum);
+      }
+    }
+    for (Need need : list.needs()) {
+      grams.merge(need.material(), -need.amountG(), Double::sum);
+    }
+    if (grams.values().stream().anyMatch(g -> g < -1e-9)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double cost = goods.values().stream().mapToDouble(Double::doubleValue).sum();
+    for (Supplier supplier : list.suppliers()) {
+      Double bought = goods.get(supplier.name());
+      if (bought != null && bought < supplier.freeFrom().orElse(1e99) - 1e-9) {
+        cost += supplier.shipping();
+      }
+    }
+    return cost;
+  }
+
+  @Test
+  void shippingThatIsNeverFreeIsPaidHoweverMuchIsBought() {
+    PurchaseList list =
+        new PurchaseList(
+            List.of(new Need("grey powder", 90_000)),
+            List.of(new Offer("grey powder", "Quarry", 10_000, 40, 99)),
+            List.of(new Supplier("Quarry", 7.5, NEVER)));
+    Bought bought = (Bought) purchasing.buy(list);
+    assertThat(bought.packs()).containsExactly(new Packs(0, 9));
+    assertThat(bought.cost()).isEqualTo(367.5);
+  }
+
+  @Test
+  void aPackThatEarnsFreeShippingIsBoughtWhenItCostsLessThanTheShipping() {
+    PurchaseList list =
+        new PurchaseList(
+            List.of(new Need("wax", 1000)),
+            List.of(new Offer("wax", "Chandlery", 1000, 48, 9), new Offer("tabs", "Chandlery", 10, 2, 9)),
+            List.of(new Supplier("Chandlery", 6, OptionalDouble.of(50))));
+    Bought bought = (Bought) purchasing.buy(list);
+    assertThat(bought.packs()).containsExactly(new Packs(0, 1), new Packs(1, 1));
+    assertThat(bought.cost()).isEqualTo(50);
+  }
+
+  @Test
+  void whatNobodySellsIsRefusedByName() {
+    PurchaseList list =
+        new PurchaseList(
+            List.of(new Need("wax", 1000), new Need("Rain on slate", 60), new Need("Rain on slate", 60)),
+            List.of(
+                new Offer("wax", "Chandlery", 1000, 9, 99),
+                new Offer("Rain on slate", "Chandlery", 100, 14, 1)),
+            List.of());
+    assertThat(purchasing.buy(list)).isEqualTo(new NotToBeHad(1, "Rain on slate", 120, 100));
+  }
+}

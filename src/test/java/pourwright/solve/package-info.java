@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.solve;
+
+import org.jspecify.annotations.NullMarked;
