@@ -6,5 +6,7 @@ final class PourComputations {
 
   static void addTo(Computations all) {
     all.add("dose", DoseComputation::new);
+    all.add("redose", RedoseComputation::new);
+    all.add("cool", CoolComputation::new);
   }
 }
