@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.shape;
+
+import org.jspecify.annotations.NullMarked;
