@@ -1,0 +1,128 @@
+package pourwright.card;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pourwright.material.Material;
+import pourwright.quantity.Check;
+
+/**
+ * What a cast is mixed from.
+ *
+ * @param powder code of the powder
+ * @param ratio powder to water
+ * @param parts sand, pigment, fibre, admixture, liquid colour: by mass to one of powder
+ * @param losses what is mixed but not cast
+ * @param times pot life and waits
+ * @param family colour family: the pot is washed between two families
+ * @param note anything worth reading
+ */
+public record MixCard(
+    String code,
+    String name,
+    String powder,
+    Ratio ratio,
+    List<Part> parts,
+    Losses losses,
+    Times times,
+    String family,
+    @Nullable String note)
+    implements Card {
+
+  /** How a ratio is meant. */
+  public enum By {
+    /** By the scale. */
+    MASS,
+    /** By the scoop: turned into mass with the bulk density of the powder. */
+    VOLUME
+  }
+
+  /**
+   * Powder to water.
+   *
+   * @param by mass or volume
+   * @param powder parts of powder, above 0
+   * @param water parts of water, above 0
+   */
+  public record Ratio(By by, double powder, double water) {
+    /** Checks that both parts are above zero. */
+    public Ratio {
+      Check.between("ratio/powder", powder, 0.01, 1000);
+      Check.between("ratio/water", water, 0.01, 1000);
+    }
+  }
+
+  /**
+   * Something in the mix beside powder and water.
+   *
+   * @param material its code
+   * @param perPowder mass of it to a mass of 1 of powder
+   */
+  public record Part(String material, double perPowder) {
+    /** Checks the share. */
+    public Part {
+      Material.checkCode("material", material);
+      Check.between("per_powder", perPowder, 0, 20);
+    }
+  }
+
+  /**
+   * What is mixed but not cast.
+   *
+   * @param wasteFraction multiplies: 0.10 means times 1.10
+   * @param residueG what stays in the bucket of each mixing, in g, added after the waste
+   * @param airFraction air in the fresh mix, of its volume
+   */
+  public record Losses(double wasteFraction, double residueG, double airFraction) {
+    /** House: one tenth more, 15 g in the bucket, 2 % air. */
+    public static final Losses HOUSE = new Losses(0.10, 15, 0.02);
+
+    /** Checks the range. */
+    public Losses {
+      Check.between("waste_fraction", wasteFraction, 0, 1);
+      Check.between("residue_g", residueG, 0, 10_000);
+      Check.between("air_fraction", airFraction, 0, 0.5);
+    }
+  }
+
+  /**
+   * Times of a cast at 20 °C.
+   *
+   * @param potLifeMin from water to powder until the mix must be in the mold
+   * @param demoldFromH earliest demold after casting
+   * @param demoldToH latest demold, while the mold still comes off easily
+   * @param hardenH kept damp after demolding, before it may dry
+   * @param dryH from the end of hardening to constant mass; typical, the scale decides
+   */
+  public record Times(
+      double potLifeMin, double demoldFromH, double demoldToH, double hardenH, double dryH) {
+    /** House times of a rapid mix. */
+    public static final Times RAPID = new Times(12, 1.5, 24, 4, 72);
+
+    /** House times of a portland mix. */
+    public static final Times PORTLAND = new Times(45, 24, 72, 72, 120);
+
+    /** Checks the range and the order of the two demold times. */
+    public Times {
+      Check.between("pot_life_min", potLifeMin, 1, 600);
+      Check.between("demold_from_h", demoldFromH, 0.1, 240);
+      Check.between("demold_to_h", demoldToH, 0.1, 1000);
+      Check.between("harden_h", hardenH, 0, 2000);
+      Check.between("dry_h", dryH, 0, 2000);
+      Written.notEarlier(
+          "demold_to_h", demoldToH, demoldFromH, "the latest demold is before the earliest");
+    }
+  }
+
+  /** Checks the codes. */
+  public MixCard {
+    Written.head("mix", code, name);
+    Material.checkCode("powder", powder);
+    Material.checkCode("family", family);
+    parts = List.copyOf(parts);
+  }
+
+  @Override
+  public CardKind kind() {
+    return CardKind.MIX;
+  }
+}
