@@ -1,0 +1,165 @@
+package pourwright.page;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import pourwright.quantity.OutOfRange;
+
+/**
+ * What a person typed, kept as she typed it, with a sentence beside each field that could not be
+ * read. Read every field first, then ask {@link #ok()}: all complaints are shown at once.
+ */
+public final class Form {
+  private static final int FIELD_CHARACTERS_MAX = 20_000;
+
+  private final Map<String, List<String>> entered;
+  private final Map<String, String> errors = new LinkedHashMap<>();
+
+  private Form(Map<String, List<String>> entered) {
+    this.entered = entered;
+  }
+
+  /** The fields of a posted form. */
+  public static Form of(Context http) {
+    return new Form(new LinkedHashMap<>(http.formParamMap()));
+  }
+
+  /** A form nobody has filled in yet. */
+  public static Form blank() {
+    return new Form(new LinkedHashMap<>());
+  }
+
+  /** A form that starts from known values, as text. */
+  public static Form startingFrom(Map<String, String> values) {
+    Map<String, List<String>> entered = new LinkedHashMap<>();
+    values.forEach((field, value) -> entered.put(field, List.of(value)));
+    return new Form(entered);
+  }
+
+  /** The text of a field as it was entered, or an empty string. */
+  public String value(String field) {
+    List<String> values = entered.getOrDefault(field, List.of());
+    return values.isEmpty() ? "" : values.get(0);
+  }
+
+  /** All entries of a field that may occur several times, in their order. */
+  public List<String> values(String field) {
+    return List.copyOf(entered.getOrDefault(field, List.of()));
+  }
+
+  /** Whether a box was ticked. */
+  public boolean ticked(String field) {
+    return !value(field).isEmpty();
+  }
+
+  /** The sentence that stands beside a field, or an empty string. */
+  public String error(String field) {
+    return errors.getOrDefault(field, "");
+  }
+
+  /** All complaints by field, in the order in which they were found. */
+  public Map<String, String> errors() {
+    return Map.copyOf(errors);
+  }
+
+  /** The fields complained about, in the order in which they were found. */
+  public List<String> wrongFields() {
+    return List.copyOf(errors.keySet());
+  }
+
+  /** Whether nothing is to be complained about so far. */
+  public boolean ok() {
+    return errors.isEmpty();
+  }
+
+  /** Puts a sentence beside a field; the first one stays. */
+  public Form complain(String field, String sentence) {
+    errors.putIfAbsent(field, sentence);
+    return this;
+  }
+
+  /** A text that must be there; {@code what} names it as in "the name of the mold". */
+  public String text(String field, String what) {
+    String text = optionalText(field);
+    if (text.isEmpty()) {
+      complain(field, "Please give " + what + ".");
+    }
+    return text;
+  }
+
+  /** A text that may be left out; an empty string then. */
+  public String optionalText(String field) {
+    String text = value(field).strip();
+    if (text.length() > FIELD_CHARACTERS_MAX) {
+      complain(field, "This is longer than " + FIELD_CHARACTERS_MAX + " characters.");
+      return "";
+    }
+    return text;
+  }
+
+  /**
+   * A value read from text by {@code reader}, which says in an {@link OutOfRange} or {@link
+   * IllegalArgumentException} what it did not like. Nothing when the field is empty or wrong; then
+   * a sentence stands beside it.
+   */
+  public <T> Optional<T> read(String field, String what, Function<String, T> reader) {
+    String text = text(field, what);
+    return text.isEmpty() ? Optional.empty() : parsed(field, what, text, reader);
+  }
+
+  /** As {@link #read}, for a field that may be left empty without a complaint. */
+  public <T> Optional<T> readIfThere(String field, String what, Function<String, T> reader) {
+    String text = optionalText(field);
+    return text.isEmpty() ? Optional.empty() : parsed(field, what, text, reader);
+  }
+
+  private <T> Optional<T> parsed(
+      String field, String what, String text, Function<String, T> reader) {
+    try {
+      return Optional.of(reader.apply(text));
+    } catch (OutOfRange e) {
+      String sentence = e.sentence() + (e.hint().isEmpty() ? "." : ": " + e.hint() + ".");
+      complain(field, sentence.replace("..", "."));
+    } catch (IllegalArgumentException e) {
+      complain(field, "'" + text + "' cannot be read as " + what + ".");
+    }
+    return Optional.empty();
+  }
+
+  /** A whole number between two bounds, both included. */
+  public Optional<Integer> count(String field, String what, int least, int most) {
+    Optional<Integer> count = read(field, what, Integer::valueOf);
+    if (count.isPresent() && (count.get() < least || count.get() > most)) {
+      complain(field, "Please give a whole number between " + least + " and " + most + ".");
+      return Optional.empty();
+    }
+    return count;
+  }
+
+  /** One of a list of codes, as a choice offers them. */
+  public Optional<String> choice(String field, String what, List<String> codes) {
+    String code = text(field, what);
+    if (code.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!codes.contains(code)) {
+      complain(field, "'" + code + "' is not one of the choices.");
+      return Optional.empty();
+    }
+    return Optional.of(code);
+  }
+
+  /** The request key that makes a double tap count once; an empty string if the form had none. */
+  public String requestKey() {
+    return value("request_key");
+  }
+
+  /** The complaints as finished lines for the box above the form. */
+  public List<String> complaints() {
+    return new ArrayList<>(errors.values());
+  }
+}

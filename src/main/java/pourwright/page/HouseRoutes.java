@@ -1,0 +1,139 @@
+package pourwright.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.HttpResponseException;
+import java.time.Duration;
+import java.util.Locale;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import pourwright.page.guard.Attempts;
+import pourwright.page.guard.Door;
+import pourwright.page.guard.Passphrase;
+import pourwright.page.guard.Sessions;
+import pourwright.page.guard.TurnedAway;
+
+/** What belongs to the house and to no place: door, files, health, sign-in, look, errors. */
+public final class HouseRoutes {
+  private static final Logger LOG = LoggerFactory.getLogger(HouseRoutes.class);
+
+  private final Site site;
+  private final Shell shell;
+  private final Door door;
+  private final Sessions sessions;
+  private final Passphrase passphrase;
+  private final Attempts attempts = new Attempts();
+
+  HouseRoutes(Site site, Shell shell, Door door, Sessions sessions, Passphrase passphrase) {
+    this.site = site;
+    this.shell = shell;
+    this.door = door;
+    this.sessions = sessions;
+    this.passphrase = passphrase;
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.before(shell::attachTo);
+    routes.before(door::before);
+    routes.after(door::after);
+    routes.get("/static/{name}", shell.files()::serve);
+    routes.get("/healthz", http -> http.contentType("text/plain").result("ok"));
+    routes.get("/readyz", this::ready);
+    routes.get("/sign-in", http -> Show.page(http, "desk/sign-in.jte", Form.blank()));
+    routes.post("/sign-in", this::signIn);
+    routes.post("/sign-out", this::signOut);
+    routes.post("/look", this::look);
+    routes.get("/help", http -> Show.page(http, "desk/help.jte", site.places()));
+    routes.exception(TurnedAway.class, this::turnedAway);
+    routes.exception(HttpResponseException.class, this::refusedByServer);
+    routes.exception(Exception.class, this::broken);
+    routes.error(404, this::notFound);
+  }
+
+  private void ready(Context http) {
+    String trouble = site.ready().get();
+    http.status(trouble.isEmpty() ? 200 : 503).contentType("text/plain");
+    http.result(trouble.isEmpty() ? "ready" : trouble);
+  }
+
+  private void signIn(Context http) throws InterruptedException {
+    Form form = Form.of(http);
+    String address = http.ip();
+    Duration wait = attempts.waitFor(address, site.desk().clock().instant());
+    if (!wait.isZero()) {
+      http.header("Retry-After", String.valueOf(wait.toSeconds() + 1));
+      form.complain("passphrase", "Please wait " + (wait.toSeconds() + 1) + " s and try again.");
+      http.status(HttpStatus.TOO_MANY_REQUESTS);
+      Show.page(http, "desk/sign-in.jte", form);
+    } else if (passphrase.matches(form.value("passphrase"))) {
+      attempts.right(address);
+      door.signIn(http);
+      http.redirect("/", HttpStatus.SEE_OTHER);
+    } else {
+      attempts.wrong(address, site.desk().clock().instant());
+      Show.again(
+          http, "desk/sign-in.jte", form.complain("passphrase", "That is not the passphrase."));
+    }
+  }
+
+  private void signOut(Context http) {
+    door.signOut(http);
+    http.redirect("/sign-in", HttpStatus.SEE_OTHER);
+  }
+
+  private void look(Context http) {
+    Form form = Form.of(http);
+    shell.remember(http, "look", new Look(form.value("scheme"), form.value("contrast")).cookie());
+    String back = form.value("back");
+    boolean own = back.startsWith("/") && !back.startsWith("//") && !back.contains("\\");
+    http.redirect(own ? back : "/", HttpStatus.SEE_OTHER);
+  }
+
+  /** What the error page shows. */
+  public record Trouble(int status, String headline, String detail, String requestId) {}
+
+  private void turnedAway(TurnedAway away, Context http) {
+    show(http, away.status(), away.headline(), away.detail());
+  }
+
+  private void refusedByServer(HttpResponseException refused, Context http) {
+    int status = refused.getStatus();
+    if (status == 413) {
+      show(http, status, "That is too large", "At most 50 MB go in at once. Nothing was kept.");
+    } else if (status == 404) {
+      notFound(http);
+    } else {
+      show(http, status, "The request could not be read", "Nothing was recorded.");
+    }
+  }
+
+  private void broken(Exception e, Context http) {
+    LOG.error("request {} {} {} failed", Door.requestId(http), http.method(), http.path(), e);
+    show(
+        http,
+        500,
+        "Something in the program went wrong",
+        "What was recorded before is safe. Load the page again to see whether this last act is"
+            + " there; if it happens again, tell whoever looks after the program the number below.");
+  }
+
+  private void notFound(Context http) {
+    if (http.attribute("pourwright.trouble") == null) {
+      show(http, 404, "There is no such page", "It may have been renamed. Try the places.");
+    }
+  }
+
+  private void show(Context http, int status, String headline, String detail) {
+    http.attribute("pourwright.trouble", Boolean.TRUE);
+    http.status(status);
+    Trouble trouble = new Trouble(status, headline, detail, Door.requestId(http));
+    boolean framed = !Door.visit(http).isEmpty();
+    if (framed) {
+      Show.page(http, "desk/trouble.jte", trouble);
+    } else {
+      http.contentType("text/plain; charset=utf-8");
+      http.result(String.format(Locale.ROOT, "%s. %s%n", headline, detail));
+    }
+  }
+}

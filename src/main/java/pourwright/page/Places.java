@@ -1,0 +1,31 @@
+package pourwright.page;
+
+import java.util.List;
+import pourwright.page.board.BoardPlace;
+import pourwright.page.casting.CastingPlace;
+import pourwright.page.now.NowPlace;
+import pourwright.page.orders.OrdersPlace;
+import pourwright.page.pouring.PouringPlace;
+import pourwright.page.press.PressPlace;
+import pourwright.page.shelf.ShelfPlace;
+import pourwright.page.slate.SlatePlace;
+import pourwright.page.stockroom.StockroomPlace;
+
+/** The nine places, in the order of the navigation. */
+public final class Places {
+  private Places() {}
+
+  /** All nine, at this desk. */
+  public static List<Place> all(Desk desk) {
+    return List.of(
+        new NowPlace(desk),
+        new OrdersPlace(desk),
+        new BoardPlace(desk),
+        new CastingPlace(desk),
+        new PouringPlace(desk),
+        new ShelfPlace(desk),
+        new StockroomPlace(desk),
+        new SlatePlace(desk),
+        new PressPlace(desk));
+  }
+}

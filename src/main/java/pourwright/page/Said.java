@@ -1,0 +1,47 @@
+package pourwright.page;
+
+/**
+ * What the program says after an act: finished strings.
+ *
+ * @param tone how it is shown
+ * @param headline one short sentence
+ * @param detail what more there is to know, or an empty string
+ */
+public record Said(Tone tone, String headline, String detail) {
+  /** The four ways of saying something. */
+  public enum Tone {
+    /** Done and recorded. */
+    DONE,
+    /** Worth reading before going on. */
+    NOTE,
+    /** A limit of the trade is exceeded or something is short. */
+    WARNING,
+    /** Not done. */
+    REFUSED;
+
+    /** The word used for the style of the box. */
+    public String css() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+
+  /** Done, with nothing to add. */
+  public static Said done(String headline) {
+    return new Said(Tone.DONE, headline, "");
+  }
+
+  /** Worth reading. */
+  public static Said note(String headline, String detail) {
+    return new Said(Tone.NOTE, headline, detail);
+  }
+
+  /** A warning. */
+  public static Said warning(String headline, String detail) {
+    return new Said(Tone.WARNING, headline, detail);
+  }
+
+  /** Not done, and why. */
+  public static Said refused(String headline, String detail) {
+    return new Said(Tone.REFUSED, headline, detail);
+  }
+}

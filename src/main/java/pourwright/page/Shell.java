@@ -1,0 +1,132 @@
+package pourwright.page;
+
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.page.guard.Door;
+
+/** Puts the frame around pages: navigation, token, timers, what was said last. */
+final class Shell {
+  private static final String ATTRIBUTE = "pourwright.shell";
+  private static final int SAID_MAX = 200;
+  private static final int COOKIE_AGE_S = 400 * 24 * 3600;
+
+  private final List<Place> places;
+  private final Desk desk;
+  private final Surroundings surroundings;
+  private final ServerSettings settings;
+  private final Door door;
+  private final Templates templates = new Templates();
+  private final StaticFiles files = new StaticFiles();
+  private final Map<String, Said> saidToVisit =
+      new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Said> eldest) {
+          return size() > SAID_MAX;
+        }
+      };
+
+  Shell(Site site, ServerSettings settings, Door door) {
+    this.places = site.places();
+    this.desk = site.desk();
+    this.surroundings = site.surroundings();
+    this.settings = settings;
+    this.door = door;
+  }
+
+  static Shell of(Context http) {
+    Shell shell = http.attribute(ATTRIBUTE);
+    if (shell == null) {
+      throw new IllegalStateException("the request did not come through the door");
+    }
+    return shell;
+  }
+
+  void attachTo(Context http) {
+    http.attribute(ATTRIBUTE, this);
+  }
+
+  StaticFiles files() {
+    return files;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  Surroundings surroundings() {
+    return surroundings;
+  }
+
+  String render(Context http, String template, Object page) {
+    Map<String, Object> parameters = new LinkedHashMap<>();
+    parameters.put("frame", frame(http));
+    parameters.put("page", page);
+    return templates.render(template, parameters);
+  }
+
+  void say(Context http, Said said) {
+    synchronized (saidToVisit) {
+      saidToVisit.put(Door.visit(http), said);
+    }
+  }
+
+  private Optional<Said> takeSaid(Context http) {
+    synchronized (saidToVisit) {
+      return Optional.ofNullable(saidToVisit.remove(Door.visit(http)));
+    }
+  }
+
+  private Frame frame(Context http) {
+    List<Frame.Nav> nav = new ArrayList<>();
+    for (Place place : places) {
+      nav.add(new Frame.Nav(place.name(), place.path(), belongs(http.path(), place.path())));
+    }
+    return new Frame(
+        settings.studio(),
+        http.path(),
+        nav,
+        door.token(http),
+        look(http),
+        remembered(http, "hand"),
+        surroundings.bells(desk.clock().instant()),
+        surroundings.hot(),
+        surroundings.lastDeed(),
+        takeSaid(http),
+        files.version(),
+        !settings.loopbackOnly());
+  }
+
+  private static boolean belongs(String path, String place) {
+    return place.equals("/")
+        ? path.equals("/")
+        : path.equals(place) || path.startsWith(place + "/");
+  }
+
+  private Look look(Context http) {
+    return Look.of(remembered(http, "look"));
+  }
+
+  /** What this device was asked to remember, or an empty string. */
+  String remembered(Context http, String what) {
+    String value = http.cookie(what + "-" + door.instance());
+    return value == null ? "" : value;
+  }
+
+  /** Lets this device remember something of a few plain characters. */
+  void remember(Context http, String what, String value) {
+    Cookie cookie = new Cookie(what + "-" + door.instance(), value);
+    cookie.setPath("/");
+    cookie.setHttpOnly(true);
+    cookie.setSameSite(SameSite.STRICT);
+    cookie.setMaxAge(COOKIE_AGE_S);
+    http.cookie(cookie);
+  }
+}

@@ -1,0 +1,15 @@
+package pourwright.page;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * What the server shows: the places, and what stands around every page.
+ *
+ * @param desk clock, zone, locale
+ * @param places the nine, in the order of the navigation
+ * @param surroundings timers, STOP, undo
+ * @param ready an empty string when everything the pages need is in order, else what is not
+ */
+public record Site(
+    Desk desk, List<Place> places, Surroundings surroundings, Supplier<String> ready) {}

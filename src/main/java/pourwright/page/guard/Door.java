@@ -1,0 +1,208 @@
+package pourwright.page.guard;
+
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Stands before every request, static files and health included: host, then who it is, then for
+ * acts the origin, the form token and the request key.
+ */
+public final class Door {
+  /** The name of the form field that carries the token. */
+  public static final String TOKEN_FIELD = "token";
+
+  /** The name of the form field that carries the request key. */
+  public static final String KEY_FIELD = "request_key";
+
+  private static final String TOKEN_HEADER = "X-Pourwright-Token";
+  private static final String VISIT = "pourwright.visit";
+  private static final String REQUEST_ID = "pourwright.request";
+  private static final String CLAIMED = "pourwright.claimed";
+  private static final int REQUEST_ID_CHARACTERS = 8;
+  private static final int COOKIE_AGE_S = 30 * 24 * 3600;
+  private static final Set<String> OPEN = Set.of("/sign-in", "/healthz");
+
+  /**
+   * How the door is kept.
+   *
+   * @param hosts the names answered to
+   * @param locked whether everybody must give the passphrase
+   * @param secrets the studio's key and instance
+   */
+  public record Rules(HostRule hosts, boolean locked, Secrets secrets) {}
+
+  private final Rules rules;
+  private final Sessions sessions;
+  private final Clock clock;
+  private final RequestKeys keys = new RequestKeys();
+
+  /** A door under these rules. */
+  public Door(Rules rules, Sessions sessions, Clock clock) {
+    this.rules = rules;
+    this.sessions = sessions;
+    this.clock = clock;
+  }
+
+  /** Lets a request in, answers it at once, or throws {@link TurnedAway}. */
+  public void before(Context http) throws InterruptedException {
+    http.attribute(REQUEST_ID, newRequestId());
+    Headers.all().forEach(http::header);
+    String host = http.req().getHeader("Host");
+    int count = java.util.Collections.list(http.req().getHeaders("Host")).size();
+    rules.hosts().check(host, count, http.req().getLocalPort());
+    boolean entered = enter(http);
+    if (rules.locked() && !entered && !open(http.path())) {
+      askForPassphrase(http);
+      return;
+    }
+    if (!OriginRule.looksOnly(http.method().name())) {
+      checkAct(http, String.valueOf(host));
+    }
+  }
+
+  private static boolean open(String path) {
+    return OPEN.contains(path) || path.startsWith("/static/");
+  }
+
+  private static void askForPassphrase(Context http) {
+    if (!OriginRule.looksOnly(http.method().name())) {
+      throw new TurnedAway(
+          401, "This device is signed out", "Nothing was recorded. Sign in and repeat.");
+    }
+    http.redirect("/sign-in", HttpStatus.SEE_OTHER);
+    http.skipRemainingHandlers();
+  }
+
+  /** Recognises the visit, or begins one; says whether it is a signed-in device. */
+  private boolean enter(Context http) {
+    String cookie = http.cookie(cookieName());
+    if (cookie != null && cookie.length() == 43) {
+      http.attribute(VISIT, cookie);
+      return !rules.locked() || sessions.find(cookie, clock.instant()).isPresent();
+    }
+    String fresh = Token.random();
+    http.attribute(VISIT, fresh);
+    if (!http.path().startsWith("/static/") && !http.path().equals("/healthz")) {
+      giveCookie(http, fresh);
+    }
+    return !rules.locked();
+  }
+
+  private void checkAct(Context http, String host) throws InterruptedException {
+    OriginRule.check(
+        http.header("Origin"), host, http.scheme(), http.header("Sec-Fetch-Site"));
+    String inHeader = http.header(TOKEN_HEADER);
+    String given = inHeader != null ? inHeader : http.formParam(TOKEN_FIELD);
+    if (!Token.same(given, token(http))) {
+      throw new TurnedAway(
+          403,
+          "The page was open for too long or came from elsewhere",
+          "Nothing was recorded. Load the page again and repeat; what you typed is still in the"
+              + " form if you go back.");
+    }
+    String key = http.formParam(KEY_FIELD);
+    if (key == null || key.isEmpty()) {
+      return;
+    }
+    String claim = visit(http) + " " + http.path() + " " + key;
+    Optional<RequestKeys.Answer> earlier = keys.claim(claim);
+    if (earlier.isPresent()) {
+      repeat(http, earlier.get());
+    } else {
+      http.attribute(CLAIMED, claim);
+    }
+  }
+
+  private static void repeat(Context http, RequestKeys.Answer answer) {
+    http.status(answer.status());
+    if (!answer.location().isEmpty()) {
+      http.header("Location", answer.location());
+    }
+    http.contentType(answer.contentType()).result(answer.body());
+    http.skipRemainingHandlers();
+  }
+
+  /** After a request: remembers what an act was answered with. */
+  public void after(Context http) {
+    String claimed = http.attribute(CLAIMED);
+    if (claimed == null) {
+      return;
+    }
+    if (http.statusCode() >= 400) {
+      keys.failed(claimed);
+      return;
+    }
+    String location = http.res().getHeader("Location");
+    String type = http.res().getContentType();
+    String body = http.result();
+    keys.answered(
+        claimed,
+        new RequestKeys.Answer(
+            http.statusCode(),
+            location == null ? "" : location,
+            body == null ? "" : body,
+            type == null ? "text/plain" : type));
+  }
+
+  /** Signs this device in under a new name, so that a name known before is worth nothing. */
+  public void signIn(Context http) {
+    String agent = http.userAgent();
+    String device = agent == null ? "unknown" : agent.substring(0, Math.min(120, agent.length()));
+    giveCookie(http, sessions.open(device, clock.instant()));
+  }
+
+  /** Signs this device out. */
+  public void signOut(Context http) {
+    sessions.end(Token.digest(visit(http)));
+    giveCookie(http, Token.random());
+  }
+
+  private void giveCookie(Context http, String value) {
+    Cookie cookie = new Cookie(cookieName(), value);
+    cookie.setPath("/");
+    cookie.setHttpOnly(true);
+    cookie.setSecure(http.scheme().equals("https"));
+    cookie.setSameSite(SameSite.STRICT);
+    cookie.setMaxAge(COOKIE_AGE_S);
+    http.cookie(cookie);
+  }
+
+  private String cookieName() {
+    return "pourwright-" + rules.secrets().instance();
+  }
+
+  /** Five characters that tell this studio's cookies from another's. */
+  public String instance() {
+    return rules.secrets().instance();
+  }
+
+  /** The form token of this visit. */
+  public String token(Context http) {
+    return Token.of(visit(http), rules.secrets().key());
+  }
+
+  /** The name of this visit. */
+  public static String visit(Context http) {
+    String visit = http.attribute(VISIT);
+    return visit == null ? "" : visit;
+  }
+
+  /** What the log and the error page call this request. */
+  public static String requestId(Context http) {
+    String id = http.attribute(REQUEST_ID);
+    return id == null ? "none" : id;
+  }
+
+  private static String newRequestId() {
+    return Token.random()
+        .replaceAll("[^A-Za-z0-9]", "0")
+        .substring(0, REQUEST_ID_CHARACTERS)
+        .toUpperCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,41 @@
+package pourwright.page.now;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import pourwright.page.Desk;
+import pourwright.page.Place;
+import pourwright.page.Show;
+
+/** What to do now and next, what runs, what is late and what is short. */
+public final class NowPlace implements Place {
+  private final Desk desk;
+
+  /** The place, with the clock and zone of the studio. */
+  public NowPlace(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public String name() {
+    return "Now";
+  }
+
+  @Override
+  public String path() {
+    return "/";
+  }
+
+  @Override
+  public String purpose() {
+    return "What to do now and next, what runs, what is late and what is short.";
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get(path(), this::show);
+  }
+
+  private void show(Context http) {
+    Show.page(http, "now/now.jte", NowPage.of(purpose(), desk));
+  }
+}

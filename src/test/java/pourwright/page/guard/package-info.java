@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.guard;
+
+import org.jspecify.annotations.NullMarked;

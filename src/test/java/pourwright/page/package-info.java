@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page;
+
+import org.jspecify.annotations.NullMarked;
