@@ -43,6 +43,8 @@ public final class HouseRoutes {
     routes.get("/sign-in", http -> Show.page(http, "desk/sign-in.jte", Form.blank()));
     routes.post("/sign-in", this::signIn);
     routes.post("/sign-out", this::signOut);
+    routes.get("/devices", this::devices);
+    routes.post("/devices/end", this::endDevice);
     routes.post("/look", this::look);
     routes.get("/help", http -> Show.page(http, "desk/help.jte", site.places()));
     routes.exception(TurnedAway.class, this::turnedAway);
@@ -80,6 +82,15 @@ public final class HouseRoutes {
   private void signOut(Context http) {
     door.signOut(http);
     http.redirect("/sign-in", HttpStatus.SEE_OTHER);
+  }
+
+  private void devices(Context http) {
+    Show.page(http, "desk/devices.jte", DevicesPage.of(sessions.all(), site.desk()));
+  }
+
+  private void endDevice(Context http) {
+    sessions.end(Form.of(http).value("device"));
+    Show.done(http, Said.done("That device is signed out."), "/devices");
   }
 
   private void look(Context http) {

@@ -1,0 +1,31 @@
+package pourwright.page;
+
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import pourwright.page.guard.Sessions;
+
+/**
+ * The devices that are signed in: finished strings.
+ *
+ * @param devices last seen first
+ */
+public record DevicesPage(List<Row> devices) {
+  /** One device. */
+  public record Row(String id, String device, String since, String seen) {}
+
+  static DevicesPage of(List<Sessions.Device> devices, Desk desk) {
+    return new DevicesPage(
+        devices.stream()
+            .map(d -> new Row(d.digest(), d.device(), at(d.since(), desk), at(d.seen(), desk)))
+            .toList());
+  }
+
+  private static String at(Instant moment, Desk desk) {
+    return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+        .withLocale(desk.locale())
+        .withZone(desk.zone())
+        .format(moment);
+  }
+}
