@@ -65,8 +65,8 @@ class PlacesTest {
   void theLookOfThisDeviceIsRememberedAndNeedsNoScript() {
     visitor.post("/casting", "/look", Map.of("scheme", "dark", "contrast", "high"));
     Document page = visitor.page("/casting");
-    assertThat(page.selectFirst("html").attr("data-scheme")).isEqualTo("dark");
-    assertThat(page.selectFirst("html").attr("data-contrast")).isEqualTo("high");
+    assertThat(page.select("html").attr("data-scheme")).isEqualTo("dark");
+    assertThat(page.select("html").attr("data-contrast")).isEqualTo("high");
   }
 
   @Test
