@@ -29,6 +29,9 @@ public final class Main {
         String[] rest = Arrays.copyOfRange(words, 1, words.length);
         return new ComputeCommand(computations(), out, err).run(rest, System.in);
       }
+      if (words.length > 0 && words[0].equals("bench")) {
+        return Benches.run(Arrays.copyOfRange(words, 1, words.length), out, err);
+      }
       err.println("pourwright: nothing to do yet for " + Arrays.toString(words));
       return 2;
     } finally {

@@ -1,0 +1,29 @@
+package pourwright.main;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.Arrays;
+import java.util.List;
+import pourwright.cli.PsplibBench;
+import pourwright.cli.RefusedInput;
+import pourwright.solve.ProjectPlanner;
+
+/** {@code bench NAME …}: measures the program against figures that others published. */
+final class Benches {
+  private Benches() {}
+
+  /** Runs with the words after {@code bench}; returns the exit code. */
+  static int run(String[] words, PrintStream out, PrintStream err) throws IOException {
+    List<String> rest = Arrays.asList(words).subList(Math.min(1, words.length), words.length);
+    String name = words.length == 0 ? "" : words[0];
+    try {
+      return switch (name) {
+        case "psplib" -> new PsplibBench(new ProjectPlanner(), out).run(rest);
+        default -> throw new RefusedInput("'" + name + "' is not a bench", "", "known: psplib");
+      };
+    } catch (RefusedInput e) {
+      err.println("pourwright: " + e.getMessage() + "; " + e.hint());
+      return 2;
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package pourwright.solve;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CumulativeConstraint;
+import com.google.ortools.sat.IntervalVar;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pourwright.plan.PlanProblem;
+import pourwright.plan.Resource;
+import pourwright.plan.Step;
+import pourwright.plan.StepKind;
+
+/** One pair of hands does one thing at a time, within its own hours. */
+final class PeopleRules {
+  private final PlanModel plan;
+  private final Map<String, List<IntervalVar>> work = new LinkedHashMap<>();
+  private final List<IntervalVar> anyHands = new ArrayList<>();
+
+  private PeopleRules(PlanModel plan) {
+    this.plan = plan;
+  }
+
+  static void addTo(PlanModel plan) {
+    PeopleRules rules = new PeopleRules(plan);
+    List<Step> steps = plan.problem.steps();
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).kind() == StepKind.HANDS) {
+        rules.addHands(i, StartTimes.candidates(plan.problem, steps.get(i)));
+      }
+    }
+    rules.work.values().forEach(plan.model::addNoOverlap);
+    rules.addPairsOfHands();
+  }
+
+  private void addHands(int step, List<Resource> candidates) {
+    int minutes = plan.minutes(step);
+    if (candidates.size() == 1) {
+      if (minutes > 0) {
+        hands(candidates.get(0)).add(plan.intervals[step]);
+        anyHands.add(plan.intervals[step]);
+      }
+      return;
+    }
+    List<BoolVar> choice = new ArrayList<>();
+    for (Resource person : candidates) {
+      String name = plan.problem.steps().get(step).key() + " by " + person.key();
+      BoolVar does = plan.model.newBoolVar(name);
+      plan.people.get(step).put(person.key(), does);
+      choice.add(does);
+      if (!isPast(step)) {
+        plan.model
+            .addLinearExpressionInDomain(
+                plan.starts[step], StartTimes.within(person.windows(), minutes, 0))
+            .onlyEnforceIf(does);
+      }
+      if (minutes > 0) {
+        hands(person)
+            .add(
+                plan.model.newOptionalFixedSizeIntervalVar(
+                    plan.starts[step], minutes, does, name));
+      }
+    }
+    plan.model.addExactlyOne(choice.toArray(new BoolVar[0]));
+    if (minutes > 0) {
+      anyHands.add(plan.intervals[step]);
+    }
+  }
+
+  private boolean isPast(int step) {
+    return plan.domain(step).max() < 0;
+  }
+
+  private List<IntervalVar> hands(Resource person) {
+    return work.computeIfAbsent(person.key(), k -> new ArrayList<>());
+  }
+
+  /** What follows from the rule for each person, said once for all: it lets the solver see more. */
+  private void addPairsOfHands() {
+    int pairs = plan.problem.people().size();
+    if (pairs > 1 && anyHands.size() > pairs) {
+      CumulativeConstraint all = plan.model.addCumulative(pairs);
+      anyHands.forEach(interval -> all.addDemand(interval, 1));
+    }
+  }
+
+  /** The person who does a step when there is but one; null when it needs no hands. */
+  static @Nullable String onlyOne(PlanProblem problem, Step step) {
+    if (step.kind() != StepKind.HANDS) {
+      return null;
+    }
+    List<Resource> candidates = StartTimes.candidates(problem, step);
+    return candidates.isEmpty() ? null : candidates.get(0).key();
+  }
+}
