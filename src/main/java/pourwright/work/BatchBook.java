@@ -1,0 +1,39 @@
+package pourwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Batch;
+import pourwright.batch.BatchKind;
+import pourwright.batch.RecordedStep;
+
+/** Casts and pours and their recorded steps. */
+public interface BatchBook {
+
+  /** The number that the next batch gets. */
+  long nextId();
+
+  /** A batch by number; those of undone deeds are not on file. */
+  Optional<Batch> batch(long id);
+
+  /** Batches newest first, of one kind when it is given. */
+  PageOf<Batch> list(@Nullable BatchKind kind, @Nullable String after, int limit);
+
+  /** Batches that are being worked on, oldest first. */
+  List<Batch> running();
+
+  /** Recorded steps in the order of writing, those of undone deeds left out. */
+  List<RecordedStep> steps(long batch);
+
+  /** The step that a deed recorded. */
+  Optional<RecordedStep> stepOf(long deed);
+
+  /** Adds a batch. Only inside a write. */
+  void add(Batch batch);
+
+  /** Adds a recorded step under the next number and gives it back. Only inside a write. */
+  RecordedStep append(RecordedStep step);
+
+  /** Closes a batch. Only inside a write. */
+  void finish(long batch, Deed deed);
+}

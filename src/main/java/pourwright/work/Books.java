@@ -1,0 +1,43 @@
+package pourwright.work;
+
+/** All books of the studio as one transaction sees them. */
+public interface Books {
+  /** The history. */
+  DeedBook deeds();
+
+  /** Cards. */
+  CardBook cards();
+
+  /** Lots and movements. */
+  LotBook lots();
+
+  /** Casts and pours. */
+  BatchBook batches();
+
+  /** Pieces and tray cards. */
+  PieceBook pieces();
+
+  /** Timers. */
+  TimerBook timers();
+
+  /** Readings. */
+  ReadingBook readings();
+
+  /** Attachments. */
+  AttachmentBook attachments();
+
+  /** Holds. */
+  HoldBook holds();
+
+  /** Burn tests. */
+  BurnBook burns();
+
+  /** Settings. */
+  SettingBook settings();
+
+  /** Runs of the planner. */
+  PlanRunBook planRuns();
+
+  /** The trace. */
+  TraceBook trace();
+}

@@ -1,0 +1,64 @@
+package pourwright.work;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Burn tests, their samples, cycles and readings, and proofs for sale. */
+public interface BurnBook {
+
+  /** The number that the next test gets. */
+  long nextId();
+
+  /** A test by number. */
+  Optional<BurnTest> test(long id);
+
+  /** Tests newest first, of one candle when it is given. */
+  PageOf<BurnTest> list(@Nullable String candle, @Nullable String after, int limit);
+
+  /** Samples of a test. */
+  List<BurnTest.Sample> samples(long test);
+
+  /** Cycles of a sample. */
+  List<BurnTest.Cycle> cycles(long sample);
+
+  /** A cycle by number. */
+  Optional<BurnTest.Cycle> cycle(long id);
+
+  /** The test that a cycle belongs to. */
+  long testOfCycle(long cycle);
+
+  /** Cycles that burn now. */
+  List<BurnTest.Cycle> burning();
+
+  /** What was seen in a cycle, in the order of minutes. */
+  List<BurnTest.Seen> seen(long cycle);
+
+  /** The looks that a deed wrote down. */
+  List<BurnTest.Seen> ofDeed(long deed);
+
+  /** The word that counts now on a version of a candle's card. */
+  Optional<BurnTest.Proof> proof(String candle, int candleVersion);
+
+  /** Adds a test. Only inside a write. */
+  void add(BurnTest test);
+
+  /** Adds a sample. Only inside a write. */
+  BurnTest.Sample addSample(long test, String label, @Nullable Long piece, long deed);
+
+  /** Lights a sample. Only inside a write. */
+  BurnTest.Cycle light(long sample, Instant at, long deed);
+
+  /** Writes down a look. Only inside a write. */
+  BurnTest.Seen append(long cycle, BurnTest.Look look, Deed deed);
+
+  /** Ends a cycle. Only inside a write. */
+  void end(long cycle, String how, Instant at, long deed);
+
+  /** Closes a test. Only inside a write. */
+  void close(long test, BurnTest.Closed closed, long deed);
+
+  /** Writes down a word for or against. Only inside a write. */
+  BurnTest.Proof append(BurnTest.Proof proof);
+}

@@ -1,0 +1,86 @@
+package pourwright.work;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Mark;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceEvent;
+import pourwright.batch.TrayCard;
+
+/** Pieces, what happened to them, and tray cards. */
+public interface PieceBook {
+
+  /** The number that the next piece gets. */
+  long nextId();
+
+  /** The number that the next mark gets; marks with a star are left out. */
+  long nextMark();
+
+  /** A piece by number. */
+  Optional<Piece> piece(long id);
+
+  /** What carries a mark, batch or piece. */
+  Optional<Subject> marked(Mark mark);
+
+  /**
+   * Pieces newest first.
+   *
+   * @param which which of them
+   */
+  PageOf<Piece> list(Which which, @Nullable String after, int limit);
+
+  /** How many pieces there are by design (candle card once poured) and state code. */
+  Map<DesignState, Long> counts();
+
+  /** What happened to a piece, in the order of writing, undone deeds left out. */
+  List<PieceEvent> events(long piece);
+
+  /** The pieces whose facts belong to a deed. */
+  List<Long> touchedBy(long deed);
+
+  /** The pieces that came out of a batch or were poured in it. */
+  List<Piece> ofBatch(long batch);
+
+  /** True when some piece of a vessel design has been proved wax-tight. */
+  boolean designHeldWax(String vesselDesign);
+
+  /** The number that the next tray card gets. */
+  long nextTray();
+
+  /** A tray card by number. */
+  Optional<TrayCard> tray(long id);
+
+  /** Tray cards with pieces still on them. */
+  List<TrayCard> trays();
+
+  /** Adds a piece with its first fact. Only inside a write. */
+  void add(Piece piece, PieceEvent first);
+
+  /** Adds a fact that the piece's life allows. Only inside a write. */
+  void append(PieceEvent event);
+
+  /** Adds a tray card with the pieces that lie on it. Only inside a write. */
+  TrayCard addTray(String label, List<Long> pieces, long deed);
+
+  /** Notes that the castings on a tray can no longer be told apart. Only inside a write. */
+  void mixUp(long tray, long deed);
+
+  /** Works the kept state of pieces out anew from their facts. Only inside a write. */
+  void retell(List<Long> pieces);
+
+  /**
+   * Which pieces a list shows.
+   *
+   * @param design vessel card's code, or candle card's once poured; null for all
+   * @param state state code, null for all
+   */
+  record Which(@Nullable String design, @Nullable String state) {
+    /** All pieces. */
+    public static final Which ALL = new Which(null, null);
+  }
+
+  /** A design and a state. */
+  record DesignState(String design, String state) {}
+}

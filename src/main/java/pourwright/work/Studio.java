@@ -1,0 +1,168 @@
+package pourwright.work;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.BatchKind;
+import pourwright.batch.Mark;
+import pourwright.stock.Trace;
+
+/**
+ * All that can be done in the studio, and a way to look at its books. Pages and commands get this
+ * and nothing of the store.
+ */
+public final class Studio {
+  private final Doing doing;
+  private final AttachmentFiles files;
+
+  /** Takes a delivery in. */
+  public final ReceiveLot receiveLot;
+
+  /** Notes an opened pack. */
+  public final OpenLot openLot;
+
+  /** Draws a material for a batch. */
+  public final DrawForBatch drawForBatch;
+
+  /** Puts back what was not used. */
+  public final ReturnToLot returnToLot;
+
+  /** Counts a lot. */
+  public final CountLot countLot;
+
+  /** Takes out of stock for good. */
+  public final WriteOff writeOff;
+
+  /** Begins a cast. */
+  public final StartBatch startCast;
+
+  /** Begins a pour. */
+  public final StartBatch startPour;
+
+  /** Records a step. */
+  public final RecordStep recordStep;
+
+  /** Closes a cast. */
+  public final FinishCast finishCast;
+
+  /** Closes a pour. */
+  public final FinishPour finishPour;
+
+  /** Moves pieces on. */
+  public final AdvancePieces advancePieces;
+
+  /** Tray cards. */
+  public final ArrangeTrays arrangeTrays;
+
+  /** Places a hold. */
+  public final PlaceHold placeHold;
+
+  /** Lifts a hold. */
+  public final LiftHold liftHold;
+
+  /** Timers. */
+  public final RunTimers timers;
+
+  /** Saves cards. */
+  public final SaveCard saveCard;
+
+  /** Writes readings down. */
+  public final RecordReading recordReading;
+
+  /** Keeps files. */
+  public final AttachFile attachFile;
+
+  /** Keeps runs of the planner. */
+  public final RecordPlanRun recordPlanRun;
+
+  /** The test shelf. */
+  public final RunBurnTest burnTests;
+
+  /** Changes settings. */
+  public final SaveSetting saveSetting;
+
+  /** Takes a deed back. */
+  public final Undo undo;
+
+  /**
+   * @param unitOfWork the store
+   * @param clock the moment, and the studio's time zone
+   * @param files where attached files are kept
+   */
+  public Studio(UnitOfWork unitOfWork, Clock clock, AttachmentFiles files) {
+    this.doing = new Doing(unitOfWork, clock);
+    this.files = files;
+    receiveLot = new ReceiveLot(doing);
+    openLot = new OpenLot(doing);
+    drawForBatch = new DrawForBatch(doing);
+    returnToLot = new ReturnToLot(doing);
+    countLot = new CountLot(doing);
+    writeOff = new WriteOff(doing);
+    startCast = new StartBatch(doing, BatchKind.CAST);
+    startPour = new StartBatch(doing, BatchKind.POUR);
+    recordStep = new RecordStep(doing);
+    finishCast = new FinishCast(doing);
+    finishPour = new FinishPour(doing);
+    advancePieces = new AdvancePieces(doing);
+    arrangeTrays = new ArrangeTrays(doing);
+    placeHold = new PlaceHold(doing);
+    liftHold = new LiftHold(doing);
+    timers = new RunTimers(doing);
+    saveCard = new SaveCard(doing);
+    recordReading = new RecordReading(doing);
+    attachFile = new AttachFile(doing, files);
+    recordPlanRun = new RecordPlanRun(doing);
+    burnTests = new RunBurnTest(doing);
+    saveSetting = new SaveSetting(doing);
+    undo = new Undo(doing);
+  }
+
+  /** Looks at one moment of the books; everything read inside belongs together. */
+  public <T> T look(Function<Books, T> reading) {
+    return doing.look(reading);
+  }
+
+  /** The moment. */
+  public Instant now() {
+    return doing.now();
+  }
+
+  /** The studio's day. */
+  public LocalDate today() {
+    return doing.today();
+  }
+
+  /** Attached files. */
+  public AttachmentFiles files() {
+    return files;
+  }
+
+  /** The history, newest first. */
+  public PageOf<Deed> history(@Nullable String after, int limit) {
+    return look(books -> books.deeds().history(after, limit));
+  }
+
+  /** What carries a mark, as a person typed it or a code gave it. */
+  public Optional<Subject> find(Mark mark) {
+    return look(books -> books.pieces().marked(mark));
+  }
+
+  /** What something went into, all the way to candles and orders. */
+  public Trace.Reached traceOnward(Trace.Node from) {
+    return look(books -> Trace.walk(from, books.trace()::onward, true));
+  }
+
+  /** What something is made of, all the way to the lots. */
+  public Trace.Reached traceBack(Trace.Node from) {
+    return look(books -> Trace.walk(from, books.trace()::back, false));
+  }
+
+  /** Holds that stop a piece now; empty when it may be picked, labelled and promised. */
+  public List<Hold> stopping(long piece) {
+    return look(books -> books.holds().stopping(piece));
+  }
+}

@@ -1,0 +1,117 @@
+package pourwright.work;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.PieceLife;
+import pourwright.stock.Amount;
+import pourwright.stock.Movement;
+
+/**
+ * Takes a deed back by a further deed: its movements are reversed exactly and its other facts no
+ * longer count. Undoing an undo does the deed again. Nothing is erased.
+ */
+public final class Undo {
+  private static final String VERB = "undid";
+  private final Doing doing;
+
+  Undo(Doing doing) {
+    this.doing = doing;
+  }
+
+  /** Undoes, or says what stands on the deed. */
+  public Outcome<Deed> run(Act act, long deed) {
+    return doing.once(
+        act,
+        VERB,
+        turn -> undo(turn, deed),
+        (books, again) -> Doing.known(books.deeds().deed(again.id()), again));
+  }
+
+  private static Outcome<Deed> undo(Turn turn, long id) {
+    DeedBook deeds = turn.books().deeds();
+    Optional<Deed> found = deeds.deed(id);
+    if (found.isEmpty()) {
+      return Doing.notOnFile("deed " + id);
+    }
+    Deed target = found.get();
+    if (target.undone()) {
+      return Outcome.refused(
+          Reason.DEED_IS_ALREADY_UNDONE,
+          "this was undone already",
+          "to do it again, undo that undo in the history");
+    }
+    List<String> standing = deeds.standingOn(target);
+    if (!standing.isEmpty()) {
+      return Outcome.refused(
+          Reason.LATER_DEEDS_STAND_ON_IT,
+          String.join("; ", standing),
+          "undo those first, the newest first");
+    }
+    List<Movement> movements = turn.books().lots().ofDeed(id);
+    Outcome<Deed> shortage = shortage(turn, movements);
+    if (shortage != null) {
+      return shortage;
+    }
+    Deed deed = turn.undoing(target.subject(), id);
+    movements.forEach(m -> turn.books().lots().reverse(m, deed));
+    List<Long> touched = flip(turn, target);
+    turn.books().pieces().retell(touched);
+    for (long piece : touched) {
+      Outcome<Deed> broken = broken(turn, piece);
+      if (broken != null) {
+        return broken;
+      }
+    }
+    return Turn.done(deed, deed);
+  }
+
+  /** The deed stops counting; what it took back counts again; and so on down the chain. */
+  private static List<Long> flip(Turn turn, Deed target) {
+    java.util.Set<Long> touched = new java.util.TreeSet<>();
+    DeedBook deeds = turn.books().deeds();
+    boolean counts = false;
+    Deed at = target;
+    while (at != null) {
+      deeds.setCounting(at.id(), counts);
+      touched.addAll(turn.books().pieces().touchedBy(at.id()));
+      counts = !counts;
+      at = at.undoes() == null ? null : deeds.deed(at.undoes()).orElseThrow();
+    }
+    return List.copyOf(touched);
+  }
+
+  private static @Nullable Outcome<Deed> shortage(Turn turn, List<Movement> movements) {
+    java.util.Map<Long, Amount> left = new java.util.TreeMap<>();
+    for (Movement movement : movements) {
+      Amount before =
+          left.getOrDefault(
+              movement.lot(),
+              turn.books().lots().shelf(movement.lot()).orElseThrow().onHand());
+      Amount after = before.minus(movement.change());
+      left.put(movement.lot(), after);
+    }
+    for (var entry : left.entrySet()) {
+      if (entry.getValue().isNegative()) {
+        var lot = turn.books().lots().shelf(entry.getKey()).orElseThrow().lot();
+        return Outcome.refused(
+            Reason.LOT_WOULD_GO_NEGATIVE,
+            lot.material() + " lot " + lot.code() + " has been used since",
+            "undo what used it first, or count the lot");
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable Outcome<Deed> broken(Turn turn, long piece) {
+    var events = turn.books().pieces().events(piece);
+    if (events.isEmpty()
+        || !(PieceLife.told(events) instanceof PieceLife.Told.Broken broken)) {
+      return null;
+    }
+    return Outcome.refused(
+        Reason.LATER_DEEDS_STAND_ON_IT,
+        "later facts of a piece would not follow: " + broken.sentence(),
+        "undo those first, the newest first");
+  }
+}
