@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.quantity;
+
+import org.jspecify.annotations.NullMarked;
