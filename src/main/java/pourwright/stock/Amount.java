@@ -1,5 +1,6 @@
 package pourwright.stock;
 
+import pourwright.material.UnitKind;
 import pourwright.quantity.Check;
 import pourwright.quantity.Mass;
 
@@ -40,22 +41,18 @@ public record Amount(UnitKind kind, long units) implements Comparable<Amount> {
 
   /** Grams, millilitres or pieces, for display and for the craft. */
   public double inUsualUnit() {
-    return kind == UnitKind.COUNT ? units : units * 1e-6;
+    return kind.fromSmall(units);
   }
 
-  /** The usual unit's sign: g, ml or pieces. */
+  /** The usual unit's sign: g, ml or pcs. */
   public String usualUnit() {
-    return switch (kind) {
-      case MASS -> "g";
-      case VOLUME -> "ml";
-      case COUNT -> "pieces";
-    };
+    return kind.unit();
   }
 
   /** The mass, when this is one. */
   public Mass mass() {
     if (kind != UnitKind.MASS) {
-      throw new IllegalStateException("an amount in " + kind.smallUnit() + " is not a mass");
+      throw new IllegalStateException("an amount in " + kind.unit() + " is not a mass");
     }
     return new Mass(units);
   }
@@ -105,7 +102,7 @@ public record Amount(UnitKind kind, long units) implements Comparable<Amount> {
   private UnitKind same(Amount other) {
     if (kind != other.kind) {
       throw new IllegalArgumentException(
-          "an amount in " + kind.smallUnit() + " and one in " + other.kind.smallUnit());
+          "an amount in " + kind.unit() + " and one in " + other.kind.unit());
     }
     return kind;
   }

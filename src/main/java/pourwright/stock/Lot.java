@@ -2,6 +2,7 @@ package pourwright.stock;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import pourwright.material.UnitKind;
 
 /**
  * One delivery of one material, kept apart so that what was made of it can be found.

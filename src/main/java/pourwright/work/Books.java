@@ -6,7 +6,7 @@ public interface Books {
   DeedBook deeds();
 
   /** Cards. */
-  CardBook cards();
+  DrawerBook cards();
 
   /** Lots and movements. */
   LotBook lots();

@@ -15,7 +15,7 @@ import java.time.Instant;
  * @param deed the deed
  */
 public record CardVersion<T>(
-    CardKind<T> kind,
+    Drawer<T> kind,
     String code,
     int version,
     T body,

@@ -41,10 +41,10 @@ public final class SaveCard {
    * @param retired true to put it away
    */
   public record Request<T>(
-      CardKind<T> kind, String code, int basedOn, T body, boolean retired) {
+      Drawer<T> kind, String code, int basedOn, T body, boolean retired) {
 
     /** A card in use. */
-    public static <T> Request<T> of(CardKind<T> kind, String code, int basedOn, T body) {
+    public static <T> Request<T> of(Drawer<T> kind, String code, int basedOn, T body) {
       return new Request<>(kind, code, basedOn, body, false);
     }
   }
@@ -77,7 +77,7 @@ public final class SaveCard {
   }
 
   private static <T> Outcome<CardVersion<T>> save(Turn turn, Request<T> request) {
-    CardBook cards = turn.books().cards();
+    DrawerBook cards = turn.books().cards();
     if (!request.code().matches("[^\\s/][^/]{0,79}")) {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE,

@@ -54,7 +54,7 @@ public record Subject(Kind kind, String id) {
   }
 
   /** A design, by the kind of its card and its code. */
-  public static Subject card(CardKind<?> kind, String code) {
+  public static Subject card(Drawer<?> kind, String code) {
     return new Subject(Kind.CARD, kind.name() + "/" + code);
   }
 

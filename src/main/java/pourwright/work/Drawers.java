@@ -1,0 +1,72 @@
+package pourwright.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import pourwright.card.Card;
+import pourwright.card.CardBook;
+import pourwright.material.Material;
+import pourwright.material.MaterialBook;
+
+/** The drawers that the house has, and the whole of them as the craft's own book. */
+public final class Drawers {
+  private Drawers() {}
+
+  /** Materials: the maker's own, over the typical ones that come with the program. */
+  public static final Drawer<Material> MATERIAL = new Drawer<>("material", Material.class);
+
+  /** Silicone molds. */
+  public static final Drawer<pourwright.card.Mold> MOLD =
+      new Drawer<>("mold", pourwright.card.Mold.class);
+
+  /** Vessels. */
+  public static final Drawer<pourwright.card.Vessel> VESSEL =
+      new Drawer<>("vessel", pourwright.card.Vessel.class);
+
+  /** Mix cards. */
+  public static final Drawer<pourwright.card.MixCard> MIX =
+      new Drawer<>("mix", pourwright.card.MixCard.class);
+
+  /** Finishes. */
+  public static final Drawer<pourwright.card.Finish> FINISH =
+      new Drawer<>("finish", pourwright.card.Finish.class);
+
+  /** Pour cards. */
+  public static final Drawer<pourwright.card.PourCard> POUR =
+      new Drawer<>("pour", pourwright.card.PourCard.class);
+
+  /** Candles. */
+  public static final Drawer<pourwright.card.CandleDesign> CANDLE =
+      new Drawer<>("candle", pourwright.card.CandleDesign.class);
+
+  /** Scales and thermometers. */
+  public static final Drawer<pourwright.card.Instrument> INSTRUMENT =
+      new Drawer<>("instrument", pourwright.card.Instrument.class);
+
+  /** Who works here. */
+  public static final Drawer<pourwright.card.Person> PERSON =
+      new Drawer<>("person", pourwright.card.Person.class);
+
+  /** Where materials come from. */
+  public static final Drawer<pourwright.card.Supplier> SUPPLIER =
+      new Drawer<>("supplier", pourwright.card.Supplier.class);
+
+  /** All drawers of cards, materials not among them. */
+  public static List<Drawer<? extends Card>> ofCards() {
+    return List.of(MOLD, VESSEL, MIX, FINISH, POUR, CANDLE, INSTRUMENT, PERSON, SUPPLIER);
+  }
+
+  /** The typical materials with the maker's own over them. */
+  public static MaterialBook materials(Books books) {
+    return MaterialBook.typical()
+        .with(books.cards().all(MATERIAL).stream().map(CardVersion::body).toList());
+  }
+
+  /** Every card that counts now, as the craft's own book. */
+  public static CardBook book(Books books) {
+    List<Card> cards = new ArrayList<>();
+    for (Drawer<? extends Card> drawer : ofCards()) {
+      books.cards().all(drawer).forEach(version -> cards.add(version.body()));
+    }
+    return CardBook.of(materials(books), cards);
+  }
+}
