@@ -1,15 +1,35 @@
 package pourwright.page;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Locale;
+import pourwright.quantity.QuantityText;
+import pourwright.work.Studio;
 
 /**
- * What every place gets: the clock, the zone in which the studio keeps its day, and the language
- * numbers and dates are shown in.
+ * What every place gets: the studio's use cases and books, the clock, the zone in which the studio
+ * keeps its day, and how numbers and dates are written.
  *
+ * @param studio all that can be done, and a way to look at the books
  * @param clock the time; never ask the system directly
  * @param zone the studio's zone
  * @param locale how numbers and dates are written
  */
-public record Desk(Clock clock, ZoneId zone, Locale locale) {}
+public record Desk(Studio studio, Clock clock, ZoneId zone, Locale locale) {
+  /** The moment. */
+  public Instant now() {
+    return clock.instant();
+  }
+
+  /** The studio's day. */
+  public LocalDate today() {
+    return LocalDate.ofInstant(now(), zone);
+  }
+
+  /** Reads and writes amounts as people of this locale do. */
+  public QuantityText quantities() {
+    return QuantityText.in(locale);
+  }
+}

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import pourwright.page.guard.Token;
 import pourwright.quantity.OutOfRange;
+import pourwright.work.Act;
 
 /**
  * What a person typed, kept as she typed it, with a sentence beside each field that could not be
@@ -156,6 +158,21 @@ public final class Form {
   /** The request key that makes a double tap count once; an empty string if the form had none. */
   public String requestKey() {
     return value("request_key");
+  }
+
+  /**
+   * Who asks, and by which request, for a use case: the initials field {@code by} of the form if it
+   * has one, else those remembered for this device; a complaint at {@code by} when there are none.
+   */
+  public Optional<Act> act(Context http, String note) {
+    String typed = value("by").strip();
+    String by = typed.isEmpty() ? Show.initials(http) : typed;
+    if (by.isEmpty()) {
+      complain("by", "Please say who did it: your initials.");
+      return Optional.empty();
+    }
+    String key = requestKey();
+    return Optional.of(new Act(by, key.isEmpty() ? Token.random() : key, note));
   }
 
   /** The complaints as finished lines for the box above the form. */

@@ -1,5 +1,7 @@
 package pourwright.page;
 
+import pourwright.work.Outcome;
+
 /**
  * What the program says after an act: finished strings.
  *
@@ -38,6 +40,20 @@ public record Said(Tone tone, String headline, String detail) {
   /** A warning. */
   public static Said warning(String headline, String detail) {
     return new Said(Tone.WARNING, headline, detail);
+  }
+
+  /** Not done: what a use case said about it. */
+  public static Said refused(Outcome.Refused<?> refused) {
+    String hint = refused.hint();
+    return new Said(Tone.REFUSED, sentence(refused.sentence()), sentence(hint));
+  }
+
+  private static String sentence(String text) {
+    if (text.isEmpty()) {
+      return "";
+    }
+    String capital = text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return capital.endsWith(".") ? capital : capital + ".";
   }
 
   /** Not done, and why. */

@@ -5,14 +5,19 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import pourwright.page.guard.SecretsFile;
+import pourwright.work.Studio;
 
 /** A studio for tests, on loopback and any free port. */
 public final class TestStudio {
   private TestStudio() {}
 
+  private static Studio studio() {
+    return new Studio(new NoBooks(), Clock.systemUTC(), new NoFiles());
+  }
+
   /** The desk of an English studio in UTC by the system's clock. */
   public static Desk desk() {
-    return new Desk(Clock.systemUTC(), ZoneOffset.UTC, Locale.UK);
+    return new Desk(studio(), Clock.systemUTC(), ZoneOffset.UTC, Locale.UK);
   }
 
   /** A started server whose secrets lie in this folder. */

@@ -1,0 +1,62 @@
+package pourwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** What the commands open: implemented where the program is wired together. Each returns an exit code. */
+public interface Doors {
+  /**
+   * Settings given as flags, by the setting's name; what is not there comes from the environment,
+   * the settings file or the default.
+   */
+  record Flags(Map<String, String> given) {}
+
+  /** Starts the studio and serves pages until the process is stopped. */
+  int start(Flags flags, boolean sample);
+
+  /** Prints where everything lies. */
+  int paths(Flags flags);
+
+  /** Prints every setting with its value and where that came from. */
+  int settings(Flags flags);
+
+  /** Sets the passphrase for other devices, read from the terminal or standard input. */
+  int passphrase(Flags flags);
+
+  /**
+   * The main job without pages.
+   *
+   * @param orders the order file
+   * @param map which column holds what, where the file's own names do not say, such as {@code
+   *     "Due=due"}
+   * @param pdf where the sheets go, if anywhere
+   * @param json whether the plan is printed as JSON
+   */
+  record PlanWish(Path orders, Map<String, String> map, @org.jspecify.annotations.Nullable Path pdf,
+      boolean json) {}
+
+  /** Reads an order file, plans, prints the plan and writes the sheets. */
+  int plan(Flags flags, PlanWish wish);
+
+  /** Makes the sample studio of so many years in the data folder. */
+  int demo(Flags flags, int years, long seed);
+
+  /** Writes a verified backup. */
+  int backup(Flags flags, Path target);
+
+  /** Puts a backup in place of what the data folder holds, which is kept as a backup itself. */
+  int restore(Flags flags, Path source);
+
+  /** Writes every table in an open format. */
+  int export(Flags flags, Path target, String profile);
+
+  /** Reads an order file into the order book, whole or not at all. */
+  int importOrders(Flags flags, Path source, Map<String, String> map);
+
+  /** Says in plain words whether installation and data folder are sound. */
+  int inspect(Flags flags);
+
+  /** Runs one of the benchmarks and prints its table. */
+  int bench(Flags flags, String which, List<String> more);
+}
