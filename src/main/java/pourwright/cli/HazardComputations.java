@@ -5,6 +5,6 @@ final class HazardComputations {
   private HazardComputations() {}
 
   static void addTo(Computations all) {
-    // one line for each: all.add("name", NameComputation::new);
+    all.add("hazard", HazardComputation::new);
   }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.hazard;
+
+import org.jspecify.annotations.NullMarked;
