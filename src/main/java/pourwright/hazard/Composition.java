@@ -122,11 +122,12 @@ record Composition(List<Ingredient> substances, List<String> warnings) {
     Set<HazardKind> listed = new HashSet<>();
     line.classes().forEach(c -> listed.add(c.kind()));
     for (HazardClass limited : line.specificLimits().keySet()) {
-      boolean skinOrEye =
-          limited.kind() == HazardKind.SKIN_IRRIT && listed.contains(HazardKind.SKIN_CORR)
-              || limited.kind() == HazardKind.EYE_IRRIT
-                  && (listed.contains(HazardKind.EYE_DAM)
-                      || listed.contains(HazardKind.SKIN_CORR));
+      boolean milderSkin =
+          limited.kind() == HazardKind.SKIN_IRRIT && listed.contains(HazardKind.SKIN_CORR);
+      boolean milderEyes =
+          limited.kind() == HazardKind.EYE_IRRIT
+              && (listed.contains(HazardKind.EYE_DAM) || listed.contains(HazardKind.SKIN_CORR));
+      boolean skinOrEye = milderSkin || milderEyes;
       if (!listed.contains(limited.kind()) && !skinOrEye) {
         classes.add(limited);
       }

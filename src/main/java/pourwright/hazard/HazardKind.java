@@ -39,7 +39,7 @@ public enum HazardKind {
 
   HazardKind(String label, String categories) {
     this.label = label;
-    this.categories = categories.isEmpty() ? List.of("") : List.of(categories.split(" "));
+    this.categories = categories.isEmpty() ? List.of("") : List.of(categories.split(" ", -1));
   }
 
   /** The short form, for example {@code Skin Sens.}. */

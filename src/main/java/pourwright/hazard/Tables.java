@@ -112,7 +112,7 @@ final class Tables {
             row.getOrDefault("pictogram", ""),
             row.getOrDefault("side", ""),
             "yes".equals(row.get("named")),
-            List.of(row.getOrDefault("precautions", "").split(" "))));
+            List.of(row.getOrDefault("precautions", "").split(" ", -1))));
   }
 
   private void addSingleLimit(Map<String, String> row) {
@@ -177,7 +177,7 @@ final class Tables {
       return List.of(Regime.values());
     }
     List<Regime> regimes = new ArrayList<>();
-    for (String code : written.split("\\|")) {
+    for (String code : written.split("\\|", -1)) {
       regimes.add(Regime.of(code));
     }
     return regimes;

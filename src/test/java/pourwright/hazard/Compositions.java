@@ -18,7 +18,7 @@ final class Compositions {
 
   static List<Ingredient> read(String written) {
     List<Ingredient> lines = new ArrayList<>();
-    for (String line : written.split(";")) {
+    for (String line : written.split(";", -1)) {
       lines.add(line(line.strip()));
     }
     return lines;
@@ -34,12 +34,12 @@ final class Compositions {
     Double vapour = null;
     boolean unknownInhalation = false;
     boolean additive = true;
-    for (String part : words.length < 3 ? new String[0] : words[2].split("\\+")) {
+    for (String part : words.length < 3 ? new String[0] : words[2].split("\\+", -1)) {
       String item = part.strip();
       if (item.matches("M[0-9]+")) {
         m = Integer.valueOf(item.substring(1));
       } else if (item.startsWith("scl=")) {
-        String[] limit = item.substring(4).split(":");
+        String[] limit = item.substring(4).split(":", -1);
         limits.put(HazardClass.parse(limit[0]), Double.parseDouble(limit[1]) / 100);
       } else if (item.startsWith("oral=")) {
         oral = Double.valueOf(item.substring(5));

@@ -106,7 +106,7 @@ class LimitsOfClassesTest {
   void aMixtureIsWhatTheTablesSay(String regime, String written, String expected, String source) {
     assertThat(source).isNotBlank();
     List<String> classes =
-        expected.equals("none") ? List.of() : Arrays.asList(expected.split(", "));
+        expected.equals("none") ? List.of() : Arrays.asList(expected.split(", ", -1));
     assertThat(Compositions.classify(Regime.of(regime), written).classes())
         .containsExactlyElementsOf(classes);
   }
