@@ -7,6 +7,9 @@ final class CastComputations {
   private CastComputations() {}
 
   static void addTo(Computations all) {
-    // one line for each: all.add("name", NameComputation::new);
+    all.add("shape", ShapeComputation::new);
+    all.add("weigh-with-water", WeighWithWaterComputation::new);
+    all.add("mix", MixComputation::new);
+    all.add("maturity", MaturityComputation::new);
   }
 }

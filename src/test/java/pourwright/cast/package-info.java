@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.cast;
+
+import org.jspecify.annotations.NullMarked;
