@@ -1,0 +1,225 @@
+package pourwright.wick;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import pourwright.quantity.Check;
+import pourwright.quantity.OutOfRange;
+import pourwright.shape.Outline;
+import pourwright.shape.Point;
+
+/**
+ * Where wicks stand so that every point of the wax surface is as near to one as can be: a covering
+ * of the outline by equal discs, distances measured inside the outline. The clearances limit where
+ * wicks stand, never what is covered. Maths and sources: docs/models/wick.md.
+ *
+ * @param positions about the outline's centroid, x along its longer side, in mm
+ * @param coveringRadiusMm the farthest that any point of the surface is from its nearest wick, in mm
+ * @param turnedDeg 0, or −90 when the outline was taller than long and has been turned
+ * @param mirrorAxes how many mirror axes of the outline the positions keep (at most 4 are looked at)
+ */
+public record WickLayout(
+    List<Point> positions, double coveringRadiusMm, int turnedDeg, int mirrorAxes) {
+  /** More wicks than one vessel is laid out for. */
+  public static final int MOST = 24;
+
+  private static final double COARSE = 6e-4;
+  private static final double FINE = 1e-6;
+
+  /** Copies the list. */
+  public WickLayout {
+    positions = List.copyOf(positions);
+  }
+
+  /**
+   * What is kept clear.
+   *
+   * @param wallMm from any wick to the wall, in mm, 0 or more (house: 15)
+   * @param spacingMm from wick to wick, in mm, 0 or more (house: 30-50)
+   * @param symmetric true to keep at least one mirror axis of the outline, where it has one
+   */
+  public record Clearances(double wallMm, double spacingMm, boolean symmetric) {
+    /** Checks the ranges. */
+    public Clearances {
+      Check.notNegative("wall_clearance_mm", wallMm);
+      Check.notNegative("spacing_mm", spacingMm);
+    }
+  }
+
+  /**
+   * The best layout of so many wicks.
+   *
+   * @param count from 1 to {@value #MOST}
+   * @throws OutOfRange when no layout keeps the clearances
+   */
+  public static WickLayout of(Outline outline, Clearances clearances, int count) {
+    Check.between("count", count, 1, MOST);
+    WickLayout found = new Search(outline, clearances).best(count);
+    if (found == null) {
+      throw noWickFits(clearances, count == 1 ? "one wick does not fit" : count + " wicks do not fit");
+    }
+    return found;
+  }
+
+  /**
+   * The fewest wicks whose melt pools of a given radius cover the whole surface.
+   *
+   * @param meltRadiusMm how far one wick's pool reaches, in mm
+   * @throws OutOfRange when no number of wicks does it within the clearances
+   */
+  public static WickLayout fewest(Outline outline, Clearances clearances, double meltRadiusMm) {
+    Check.positive("melt_radius_mm", meltRadiusMm);
+    Search search = new Search(outline, clearances);
+    double least = outline.areaMm2() / (Math.PI * meltRadiusMm * meltRadiusMm);
+    if (least > MOST) {
+      throw new OutOfRange(
+          "melt_radius_mm",
+          "no wick fits: pools of " + meltRadiusMm + " mm would need more than " + MOST + " wicks",
+          "choose a wick whose pool reaches farther");
+    }
+    boolean any = false;
+    for (int count = Math.max(1, (int) Math.ceil(least - 1e-9)); count <= MOST; count++) {
+      WickLayout found = search.best(count);
+      if (found == null) {
+        throw any
+            ? noWickFits(clearances, "pools of " + meltRadiusMm + " mm leave wax unmelted")
+            : noWickFits(clearances, count + " wicks would be needed and do not fit");
+      }
+      any = true;
+      if (found.coveringRadiusMm <= meltRadiusMm) {
+        return found;
+      }
+    }
+    throw noWickFits(clearances, "even " + MOST + " wicks leave wax unmelted");
+  }
+
+  private static OutOfRange noWickFits(Clearances clearances, String why) {
+    return new OutOfRange(
+        clearances.spacingMm() > 0 ? "spacing_mm" : "wall_clearance_mm",
+        "no wick fits: "
+            + why
+            + " with "
+            + clearances.wallMm()
+            + " mm to the wall and "
+            + clearances.spacingMm()
+            + " mm between flames",
+        "choose another vessel or wick; a tighter layout is not offered");
+  }
+
+  /** One outline's searches. */
+  private static final class Search {
+    private final Clearances clearances;
+    private final Field coarse;
+    private final Field fine;
+    private final Descent descent;
+    private final Starts starts;
+    private final List<Double> axes;
+
+    Search(Outline outline, Clearances clearances) {
+      this.clearances = clearances;
+      this.coarse = new Field(outline, COARSE);
+      this.fine = new Field(outline, FINE);
+      double margin = 1e-6;
+      this.descent =
+          new Descent(
+              coarse,
+              new Cover(coarse, 0.05),
+              clearances.wallMm() / coarse.reachMm + (clearances.wallMm() > 0 ? margin : 0),
+              clearances.spacingMm() / coarse.reachMm + (clearances.spacingMm() > 0 ? margin : 0));
+      this.starts = new Starts(coarse);
+      this.axes = coarse.mirrorAxes();
+    }
+
+    @Nullable WickLayout best(int count) {
+      List<Descent.Stand> stands = new ArrayList<>();
+      if (clearances.symmetric() && !axes.isEmpty()) {
+        for (double axis : axes) {
+          for (int pairs = count / 2; pairs >= 0; pairs--) {
+            int onAxis = count - 2 * pairs;
+            Moves moves = Moves.across(axis, onAxis, pairs);
+            starts.across(axis, onAxis, pairs, 2).forEach(z -> begin(moves, z, stands));
+          }
+        }
+      } else {
+        Moves moves = Moves.free(count);
+        starts.free(count, 8).forEach(z -> begin(moves, z, stands));
+      }
+      stands.sort(Comparator.comparingDouble(Descent.Stand::merit));
+      List<WickLayout> layouts = new ArrayList<>();
+      for (Descent.Stand stand : stands.subList(0, Math.min(5, stands.size()))) {
+        WickLayout layout = finished(descent.descend(stand, 60));
+        if (layout != null) {
+          layouts.add(layout);
+        }
+      }
+      return chosen(layouts);
+    }
+
+    private void begin(Moves moves, double[] z, List<Descent.Stand> stands) {
+      stands.add(descent.descend(descent.stand(moves, z, 0.15), 10));
+    }
+
+    /** The layout on the true outline, or null when it breaks a clearance. */
+    private @Nullable WickLayout finished(Descent.Stand stand) {
+      double[] centres = stand.centres();
+      double mm = coarse.reachMm;
+      if (descent.broken(centres) * mm > 1e-3 + 1e-6 * mm) {
+        return null;
+      }
+      Cover cover = new Cover(fine, 0.02);
+      double[] onFine = new double[centres.length];
+      List<Point> positions = new ArrayList<>();
+      for (int i = 0; i < centres.length; i += 2) {
+        onFine[i] = centres[i] * mm / fine.reachMm;
+        onFine[i + 1] = centres[i + 1] * mm / fine.reachMm;
+        positions.add(new Point(clean(centres[i] * mm), clean(centres[i + 1] * mm)));
+      }
+      cover.place(onFine);
+      double radius = (cover.radius() + 2 * FINE) * fine.reachMm;
+      return new WickLayout(positions, radius, coarse.turnedDeg, axesKept(centres));
+    }
+
+    private static double clean(double mm) {
+      return Math.abs(mm) < 1e-6 ? 0 : mm;
+    }
+
+    private int axesKept(double[] centres) {
+      int kept = 0;
+      for (double axis : axes) {
+        kept += keeps(axis, centres) ? 1 : 0;
+      }
+      return kept;
+    }
+
+    private static boolean keeps(double axis, double[] centres) {
+      double c = Math.cos(2 * axis);
+      double s = Math.sin(2 * axis);
+      for (int i = 0; i < centres.length; i += 2) {
+        double x = c * centres[i] + s * centres[i + 1];
+        double y = s * centres[i] - c * centres[i + 1];
+        boolean met = false;
+        for (int j = 0; j < centres.length; j += 2) {
+          met |= Math.hypot(centres[j] - x, centres[j + 1] - y) < 1e-3;
+        }
+        if (!met) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** The smallest radius; among those within 0.5 % of it, the most symmetric. */
+    private @Nullable WickLayout chosen(List<WickLayout> layouts) {
+      double least =
+          layouts.stream().mapToDouble(WickLayout::coveringRadiusMm).min().orElse(Double.NaN);
+      double limit = clearances.symmetric() ? least * 1.005 : least;
+      return layouts.stream()
+          .filter(l -> l.coveringRadiusMm() <= limit)
+          .max(
+              Comparator.comparingInt(WickLayout::mirrorAxes)
+                  .thenComparing(l -> -l.coveringRadiusMm()))
+          .orElse(null);
+    }
+  }
+}
