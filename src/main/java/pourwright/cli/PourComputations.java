@@ -8,5 +8,6 @@ final class PourComputations {
     all.add("dose", DoseComputation::new);
     all.add("redose", RedoseComputation::new);
     all.add("cool", CoolComputation::new);
+    all.add("wicks", WicksComputation::new);
   }
 }

@@ -56,7 +56,7 @@ final class Descent {
   double broken(double[] centres) {
     double worst = 0;
     for (int i = 0; i < centres.length; i += 2) {
-      worst = Math.max(worst, wall - field.clearance(centres[i], centres[i + 1]));
+      worst = Math.max(worst, field.shortOf(wall, centres[i], centres[i + 1]));
       for (int j = 0; j < i; j += 2) {
         double apart = Math.hypot(centres[i] - centres[j], centres[i + 1] - centres[j + 1]);
         worst = Math.max(worst, spacing - apart);

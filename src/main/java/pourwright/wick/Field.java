@@ -106,6 +106,18 @@ final class Field {
     return mm / reachMm;
   }
 
+  /** How far a point is from keeping a distance to the true curve; 0 when it keeps it. */
+  double shortOf(double distance, double x, double y) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < xs.length; i++) {
+      nearest = Math.min(nearest, toEdge(i, x, y)[2]);
+    }
+    if (isConvex() && nearest >= distance && inside(x, y)) {
+      return 0;
+    }
+    return Math.max(0, distance - clearance(x, y));
+  }
+
   boolean inside(double x, double y) {
     boolean in = false;
     int n = xs.length;
@@ -173,6 +185,9 @@ final class Field {
       to[i] = toEdge(i, x, y);
       nearest = Math.min(nearest, to[i][2]);
     }
+    if (nearest > limit && inside(x, y)) {
+      return List.of();
+    }
     double exact = clearance(x, y);
     double sign = exact < 0 ? -1 : 1;
     double shift = Math.abs(exact) - nearest;
@@ -238,6 +253,28 @@ final class Field {
       }
     }
     return axes;
+  }
+
+  /** Those axes of which none is another one turned with the whole outline. */
+  List<Double> unlikeAxes(List<Double> axes) {
+    List<Double> unlike = new ArrayList<>();
+    for (double axis : axes) {
+      if (unlike.stream().noneMatch(a -> turnsIntoItself(axis - a))) {
+        unlike.add(axis);
+      }
+    }
+    return unlike;
+  }
+
+  private boolean turnsIntoItself(double angle) {
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    for (int i = 0; i < xs.length; i++) {
+      if (Math.abs(clearance(c * xs[i] - s * ys[i], s * xs[i] + c * ys[i])) > 1e-6) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean isMirror(double axis) {

@@ -115,6 +115,7 @@ public record WickLayout(
     private final Descent descent;
     private final Starts starts;
     private final List<Double> axes;
+    private final List<Double> searched;
 
     Search(Outline outline, Clearances clearances) {
       this.clearances = clearances;
@@ -129,12 +130,13 @@ public record WickLayout(
               clearances.spacingMm() / coarse.reachMm + (clearances.spacingMm() > 0 ? margin : 0));
       this.starts = new Starts(coarse);
       this.axes = coarse.mirrorAxes();
+      this.searched = coarse.unlikeAxes(axes);
     }
 
     @Nullable WickLayout best(int count) {
       List<Descent.Stand> stands = new ArrayList<>();
       if (clearances.symmetric() && !axes.isEmpty()) {
-        for (double axis : axes) {
+        for (double axis : searched) {
           for (int pairs = count / 2; pairs >= 0; pairs--) {
             int onAxis = count - 2 * pairs;
             Moves moves = Moves.across(axis, onAxis, pairs);

@@ -1,0 +1,140 @@
+package pourwright.wick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import pourwright.shape.Outline;
+import pourwright.shape.Point;
+
+/**
+ * An independent and slow way to cover an outline: sample points, wicks moved by chance, kept when
+ * the farthest sample comes nearer. Ways round the one inner corner of an L are by closed form.
+ */
+final class Reference {
+  private final Outline outline;
+  private final double wall;
+  private final double spacing;
+  private final boolean bent;
+
+  Reference(Outline outline, double wall, double spacing) {
+    this.outline = outline;
+    this.wall = wall;
+    this.spacing = spacing;
+    this.bent = outline == WickLayoutTest.ELL;
+  }
+
+  static double[] flat(List<Point> points) {
+    double[] flat = new double[2 * points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      flat[2 * i] = points.get(i).xMm();
+      flat[2 * i + 1] = points.get(i).yMm();
+    }
+    return flat;
+  }
+
+  private List<double[]> samples(int fineness) {
+    double size = Math.max(outline.lengthMm(), outline.widthMm());
+    List<double[]> samples = new ArrayList<>();
+    for (int i = -fineness; i <= fineness; i++) {
+      for (int j = -fineness; j <= fineness; j++) {
+        double x = size * i / fineness;
+        double y = size * j / fineness;
+        if (outline.contains(x, y)) {
+          samples.add(new double[] {x, y});
+        }
+      }
+    }
+    List<Point> edge = outline.polyline(size * 1e-5);
+    for (int i = 0; i < edge.size(); i++) {
+      Point a = edge.get(i);
+      Point b = edge.get((i + 1) % edge.size());
+      int parts = Math.max(1, (int) Math.ceil(b.minus(a).length() / (0.4 * size / fineness)));
+      for (int k = 0; k < parts; k++) {
+        Point p = a.towards(b, (double) k / parts);
+        samples.add(new double[] {p.xMm(), p.yMm()});
+      }
+    }
+    return samples;
+  }
+
+  double radius(double[] centres, int fineness) {
+    return radius(centres, samples(fineness));
+  }
+
+  private double radius(double[] centres, List<double[]> samples) {
+    double farthest = 0;
+    for (double[] s : samples) {
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < centres.length; i += 2) {
+        nearest = Math.min(nearest, way(s[0], s[1], centres[i], centres[i + 1]));
+      }
+      farthest = Math.max(farthest, nearest);
+    }
+    return farthest;
+  }
+
+  /** The inner corner of the L lies at (30, 30) of its drawing, 33 mm from the centroid's. */
+  private double way(double ax, double ay, double bx, double by) {
+    double straight = Math.hypot(ax - bx, ay - by);
+    if (!bent) {
+      return straight;
+    }
+    double c = 30 - outline.centroid().xMm();
+    boolean apart = (ax > c && by > c) || (bx > c && ay > c);
+    double side = (bx - ax) * (c - ay) - (by - ay) * (c - ax);
+    boolean aRight = ax > bx;
+    boolean outside = aRight ? side > 0 : side < 0;
+    return apart && outside
+        ? Math.hypot(ax - c, ay - c) + Math.hypot(bx - c, by - c)
+        : straight;
+  }
+
+  private boolean keeps(double[] z) {
+    for (int i = 0; i < z.length; i += 2) {
+      if (!outline.contains(z[i], z[i + 1]) || outline.clearanceMm(z[i], z[i + 1]) < wall) {
+        return false;
+      }
+      for (int j = 0; j < i; j += 2) {
+        if (Math.hypot(z[i] - z[j], z[i + 1] - z[j + 1]) < spacing) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  double best(int count, int starts, int tries) {
+    List<double[]> samples = samples(24);
+    double best = Double.POSITIVE_INFINITY;
+    double size = Math.max(outline.lengthMm(), outline.widthMm());
+    for (int start = 0; start < starts; start++) {
+      Random random = new Random(100L * count + start);
+      double[] z = new double[2 * count];
+      do {
+        for (int i = 0; i < z.length; i++) {
+          z[i] = (random.nextDouble() - 0.5) * size * 1.2;
+        }
+      } while (!keeps(z));
+      double radius = radius(z, samples);
+      double step = 0.15 * size;
+      for (int k = 0; k < tries; k++) {
+        double[] moved = z.clone();
+        int which = 2 * random.nextInt(count);
+        for (int i = 0; i < z.length; i++) {
+          if (k % 2 == 0 || i / 2 == which / 2) {
+            moved[i] += step * random.nextGaussian();
+          }
+        }
+        double r = keeps(moved) ? radius(moved, samples) : Double.POSITIVE_INFINITY;
+        if (r < radius) {
+          radius = r;
+          z = moved;
+        } else {
+          step = Math.max(2e-4 * size, step * 0.98);
+        }
+      }
+      best = Math.min(best, radius(z, samples(90)));
+    }
+    return best;
+  }
+}

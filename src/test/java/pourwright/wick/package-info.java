@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.wick;
+
+import org.jspecify.annotations.NullMarked;
