@@ -5,6 +5,6 @@ final class StudioComputations {
   private StudioComputations() {}
 
   static void addTo(Computations all) {
-    // one line for each: all.add("name", NameComputation::new);
+    all.add("price", PriceComputation::new);
   }
 }

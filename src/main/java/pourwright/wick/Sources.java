@@ -47,7 +47,7 @@ final class Sources {
       return new double[0];
     }
     double[] p = circumcentre(a, b, c);
-    if (a[2] == 0 && b[2] == 0 && c[2] == 0 || p.length == 0) {
+    if ((a[2] == 0 && b[2] == 0 && c[2] == 0) || p.length == 0) {
       return p;
     }
     for (double[] start : List.of(p, middle(a, b, c))) {
