@@ -41,9 +41,34 @@ public interface Planner {
    *
    * @param plan the plan
    * @param boundMin no plan has less weighted tardiness than this; 0 when nothing was proven
-   * @param proven true when no plan can be better
+   * @param proven true when no plan keeps the promises better
+   * @param aims what was kept small, in order of rank; empty where no search was made
    */
-  record Planned(Plan plan, long boundMin, boolean proven) implements Outcome {}
+  record Planned(Plan plan, long boundMin, boolean proven, List<Aim> aims) implements Outcome {
+    /** Keeps its own copy. */
+    public Planned {
+      aims = List.copyOf(aims);
+    }
+
+    /** A plan without a search. */
+    public Planned(Plan plan, long boundMin, boolean proven) {
+      this(plan, boundMin, proven, List.of());
+    }
+  }
+
+  /**
+   * One thing that was kept small, after all that rank before it.
+   *
+   * @param words what, e.g. {@code minutes late, weighted}
+   * @param value what the plan has of it
+   * @param bound no plan that is as good in the earlier aims has less
+   */
+  record Aim(String words, long value, long bound) {
+    /** True when nothing is better. */
+    public boolean proven() {
+      return value <= bound;
+    }
+  }
 
   /**
    * No plan keeps every rule.

@@ -31,7 +31,14 @@ final class PeopleRules {
         rules.addHands(i, StartTimes.candidates(plan.problem, steps.get(i)));
       }
     }
-    rules.work.values().forEach(plan.model::addNoOverlap);
+    Map<String, Resource> resources = plan.problem.resourcesByKey();
+    rules.work.forEach(
+        (person, hands) -> {
+          Resource it = resources.get(person);
+          if (it != null && it.capacity() == 1) {
+            plan.model.addNoOverlap(hands);
+          } // more pairs of hands than steps: the rule is left out, see Relaxed
+        });
     rules.addPairsOfHands();
   }
 
@@ -79,7 +86,7 @@ final class PeopleRules {
 
   /** What follows from the rule for each person, said once for all: it lets the solver see more. */
   private void addPairsOfHands() {
-    int pairs = plan.problem.people().size();
+    int pairs = plan.problem.people().stream().mapToInt(Resource::capacity).sum();
     if (pairs > 1 && anyHands.size() > pairs) {
       CumulativeConstraint all = plan.model.addCumulative(pairs);
       anyHands.forEach(interval -> all.addDemand(interval, 1));

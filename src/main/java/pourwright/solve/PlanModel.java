@@ -142,6 +142,15 @@ final class PlanModel {
     }
   }
 
+  /** Starts from a solution: every variable that the model had then. */
+  void hintAll(ToLongFunction<IntVar> value) {
+    model.clearHints();
+    for (int i = 0; i < starts.length; i++) {
+      model.addHint(starts[i], value.applyAsLong(starts[i]));
+      people.get(i).values().forEach(does -> model.addHint(does, value.applyAsLong(does)));
+    }
+  }
+
   /** The plan of a solution, whose values are read by the function. */
   Plan plan(ToLongFunction<IntVar> value) {
     List<Placed> placed = new ArrayList<>();

@@ -1,13 +1,15 @@
 package pourwright.solve;
 
-import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import pourwright.plan.Apart;
 import pourwright.plan.PlanProblem;
 import pourwright.plan.Resource;
@@ -21,9 +23,11 @@ final class ThingRules {
 
   private final PlanModel plan;
   private final PlanProblem problem;
+  private final OneByOne disjoint;
 
   private ThingRules(PlanModel plan) {
     this.plan = plan;
+    this.disjoint = new OneByOne(plan.problem);
     this.problem = plan.problem;
   }
 
@@ -90,6 +94,41 @@ final class ThingRules {
       plan.model.addNoOverlap(some.stream().map(i -> plan.intervals[i]).toList());
       return;
     }
+    boolean oneByOne = disjoint.areOneByOne(some);
+    boolean othersOneByOne = disjoint.areOneByOne(others);
+    if (disjoint.areOneByOne(joined(some, others))) {
+      return; // they share hands or a thing that exists once
+    }
+    if (oneByOne && othersOneByOne) {
+      plan.model.addNoOverlap(
+          joined(some, others).stream().map(i -> plan.intervals[i]).toList());
+    } else if (oneByOne || othersOneByOne) {
+      shutOut(
+          oneByOne ? some : others,
+          (oneByOne ? others : some).stream().map(i -> plan.intervals[i]).toList());
+    } else {
+      apartByPairs(some, others);
+    }
+  }
+
+  private static List<Integer> joined(List<Integer> some, List<Integer> others) {
+    Set<Integer> all = new LinkedHashSet<>(some);
+    all.addAll(others);
+    return List.copyOf(all);
+  }
+
+  /**
+   * Steps that never meet each other fill a store to the brim; each of the many takes one place in
+   * it. One constraint instead of one for each pair.
+   */
+  private void shutOut(List<Integer> oneByOne, List<IntervalVar> many) {
+    int brim = Math.max(1, many.size());
+    CumulativeConstraint store = plan.model.addCumulative(brim);
+    oneByOne.forEach(i -> store.addDemand(plan.intervals[i], brim));
+    many.forEach(interval -> store.addDemand(interval, 1));
+  }
+
+  private void apartByPairs(List<Integer> some, List<Integer> others) {
     for (int i : some) {
       for (int j : others) {
         if (i != j && canMeet(i, j)) {
@@ -114,38 +153,31 @@ final class ThingRules {
     return plan.domain(i).min() < plan.latestEnd(j) && plan.domain(j).min() < plan.latestEnd(i);
   }
 
+  /**
+   * For each family: its steps, longer by the washing at either side, shut out the steps of every
+   * other family on the same thing.
+   */
   private void addWashing(Washing washing) {
-    List<Integer> users = new ArrayList<>();
+    Map<String, List<Integer>> families = new TreeMap<>();
     for (int i = 0; i < problem.steps().size(); i++) {
       Step step = problem.steps().get(i);
-      if (step.uses().containsKey(washing.resource()) && step.family() != null) {
-        users.add(i);
+      String family = step.family();
+      if (step.uses().containsKey(washing.resource()) && family != null) {
+        families.computeIfAbsent(family, f -> new ArrayList<>()).add(i);
       }
     }
-    for (int a = 0; a < users.size(); a++) {
-      for (int b = a + 1; b < users.size(); b++) {
-        int i = users.get(a);
-        int j = users.get(b);
-        if (differ(problem.steps().get(i).family(), problem.steps().get(j).family())) {
-          BoolVar first = plan.model.newBoolVar("wash " + i + " before " + j);
-          plan.model.addGreaterOrEqual(gap(i, j), washing.minutes()).onlyEnforceIf(first);
-          plan.model.addGreaterOrEqual(gap(j, i), washing.minutes()).onlyEnforceIf(first.not());
-        }
-      }
-    }
+    families.forEach(
+        (family, own) -> {
+          List<Integer> others = new ArrayList<>();
+          families.forEach((other, steps) -> others.addAll(other.equals(family) ? List.of() : steps));
+          if (!others.isEmpty()) {
+            shutOut(others, own.stream().map(i -> washed(i, washing.minutes())).toList());
+          }
+        });
   }
 
-  private static boolean differ(@Nullable String one, @Nullable String other) {
-    return one != null && !one.equals(other);
+  private IntervalVar washed(int step, int minutes) {
+    return plan.model.newFixedSizeIntervalVar(
+        plan.starts[step], plan.minutes(step) + (long) minutes, "washed " + step);
   }
-
-  /** Minutes from the end of one step to the start of another. */
-  private LinearExpr gap(int before, int after) {
-    return LinearExpr.newBuilder()
-        .add(plan.starts[after])
-        .addTerm(plan.starts[before], -1)
-        .add(-plan.minutes(before))
-        .build();
-  }
-
 }

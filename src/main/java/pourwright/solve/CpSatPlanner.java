@@ -1,0 +1,175 @@
+package pourwright.solve;
+
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import pourwright.plan.Placed;
+import pourwright.plan.Plan;
+import pourwright.plan.PlanProblem;
+import pourwright.plan.Planner;
+
+/**
+ * The optimal planner. Aims in order of rank: promised dates; when there is a plan to keep to, few
+ * changes to it; few and short days; early. Each aim is searched with what the earlier ones reached
+ * as a rule, and starts from the best plan so far. A quicker planner gives the first plan, so that
+ * there is one at once and none is worse.
+ */
+public final class CpSatPlanner implements Planner {
+  /** Share of the time that is left which an aim may take. */
+  private static final double SHARE = 0.6;
+
+  /** A change of place counts as much as so many minutes of moving. */
+  private static final int MINUTES_FOR_A_CHANGE = 60;
+
+  private static final Duration LEAST = Duration.ofMillis(50);
+
+  private final Planner first;
+  private final boolean withReasons;
+
+  /** A planner that starts from what another one finds and gives reasons when there is no plan. */
+  public CpSatPlanner(Planner first) {
+    this(first, true);
+  }
+
+  private CpSatPlanner(Planner first, boolean withReasons) {
+    this.first = first;
+    this.withReasons = withReasons;
+  }
+
+  /** A planner that starts from nothing. */
+  public static CpSatPlanner alone() {
+    return new CpSatPlanner((problem, effort) -> new NotFound(List.of()), true);
+  }
+
+  @Override
+  public Outcome plan(PlanProblem problem, Effort effort) {
+    Run run = new Run(problem, effort);
+    Outcome start = first.plan(problem, effort);
+    if (start instanceof Planned planned) {
+      run.take(planned.plan());
+    }
+    return run.outcome();
+  }
+
+  private final class Run {
+    private final PlanProblem problem;
+    private final Effort effort;
+    private final long deadline;
+    private final PlanModel model;
+    private final List<Aim> aims = new ArrayList<>();
+    private final AtomicReference<@Nullable Plan> best = new AtomicReference<>();
+    private boolean stopped;
+
+    Run(PlanProblem problem, Effort effort) {
+      this.problem = problem;
+      this.effort = effort;
+      this.deadline = System.nanoTime() + effort.limit().toNanos();
+      this.model = new PlanModel(problem);
+    }
+
+    void take(Plan plan) {
+      best.set(plan);
+      effort.better().accept(plan);
+    }
+
+    Outcome outcome() {
+      if (model.isImpossible()) {
+        return impossible();
+      }
+      Plan known = best.get() == null ? effort.hint() : best.get();
+      if (known != null) {
+        model.hint(known);
+      }
+      Search.Result dates = aim("minutes late, weighted", model.tardiness());
+      if (dates.impossible()) {
+        return impossible();
+      }
+      Plan plan = best.get();
+      if (plan == null) {
+        return new NotFound(List.of("no plan was found in the time given; give it more time"));
+      }
+      if (dates.answered()) {
+        furtherAims();
+      }
+      long bound = aims.isEmpty() ? 0 : aims.get(0).bound();
+      boolean proven = !aims.isEmpty() && aims.get(0).proven();
+      Plan last = best.get();
+      return new Planned(last == null ? plan : last, bound, proven, aims);
+    }
+
+    private void furtherAims() {
+      Plan keep = effort.hint();
+      if (keep != null && !stopped) {
+        aim("change to the plan there was", disturbance(keep));
+      }
+      if (DayRules.applies(problem) && !stopped) {
+        aim("days and their length, minutes", DayRules.addTo(model));
+      }
+      if (!stopped) {
+        aim("sum of starts, minutes", model.earliness());
+      }
+    }
+
+    private Outcome impossible() {
+      return new Impossible(
+          withReasons ? Conflict.sentences(problem, effort) : List.of("no plan keeps every rule"));
+    }
+
+    /** Searches for the least of one thing and makes what was reached a rule for what follows. */
+    private Search.Result aim(String words, LinearExprBuilder objective) {
+      Duration left = Duration.ofNanos(deadline - System.nanoTime());
+      Duration limit = Duration.ofNanos((long) (left.toNanos() * SHARE));
+      if (limit.compareTo(LEAST) < 0) {
+        limit = LEAST;
+        stopped = !aims.isEmpty();
+      }
+      LinearExpr sum = objective.build();
+      Search search = new Search(effort);
+      Search.Result result =
+          search.minimize(model.model, objective, limit, v -> take(model.plan(v)));
+      if (result.answered()) {
+        take(model.plan(result.values()));
+        aims.add(new Aim(words, result.value(), result.bound()));
+        model.model.addLessOrEqual(sum, result.value());
+        model.hintAll(result.values());
+      }
+      stopped |= effort.cancelled().getAsBoolean() || !result.answered();
+      return result;
+    }
+
+    /** Minutes by which steps move, and an hour for each that moves at all. */
+    private LinearExprBuilder disturbance(Plan keep) {
+      LinearExprBuilder sum = LinearExpr.newBuilder();
+      Map<String, Placed> places = keep.byStep();
+      for (int i = 0; i < model.starts.length; i++) {
+        Placed was = places.get(problem.steps().get(i).key());
+        if (was != null && !model.domain(i).isEmpty() && model.domain(i).min() >= 0) {
+          sum.add(moved(i, was.startMin()));
+        }
+      }
+      return sum;
+    }
+
+    private LinearExpr moved(int step, int was) {
+      long most = Math.max(
+          Math.abs(model.domain(step).max() - was), Math.abs(model.domain(step).min() - was));
+      IntVar minutes = model.model.newIntVar(0, most, "moved " + step);
+      IntVar changed = model.model.newIntVar(0, 1, "changed " + step);
+      LinearExpr start = LinearExpr.affine(model.starts[step], 1, -was);
+      LinearExpr back = LinearExpr.affine(model.starts[step], -1, was);
+      model.model.addGreaterOrEqual(minutes, start);
+      model.model.addGreaterOrEqual(minutes, back);
+      model.model.addLessOrEqual(minutes, LinearExpr.term(changed, most));
+      return LinearExpr.newBuilder()
+          .add(minutes)
+          .addTerm(changed, MINUTES_FOR_A_CHANGE)
+          .build();
+    }
+  }
+}
