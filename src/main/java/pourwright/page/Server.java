@@ -19,9 +19,6 @@ import pourwright.page.timer.BellRoutes;
 
 /** The web server: starts on a free port, serves the places behind the door, stops within seconds. */
 public final class Server implements AutoCloseable {
-  /** Largest body of any request, bytes: an import file. */
-  public static final long BODY_MAX = 50L * 1024 * 1024;
-
   private static final int THREADS_MAX = 40;
   private static final int THREADS_MIN = 4;
   private static final long STOP_MS = 1_500;
@@ -90,8 +87,8 @@ public final class Server implements AutoCloseable {
     config.jetty.threadPool = new QueuedThreadPool(THREADS_MAX, THREADS_MIN);
     config.jetty.modifyServer(server -> server.setStopTimeout(STOP_MS));
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-    config.http.maxRequestSize = BODY_MAX;
-    config.jetty.multipartConfig.maxTotalRequestSize(BODY_MAX, SizeUnit.BYTES);
+    config.http.maxRequestSize = Door.FORM_MAX;
+    config.jetty.multipartConfig.maxTotalRequestSize(Door.UPLOAD_MAX, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
     Sessions sessions = new Sessions(secrets);
     HostRule hosts =

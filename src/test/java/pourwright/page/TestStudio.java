@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.Locale;
+import java.util.Set;
+import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.SecretsFile;
 import pourwright.work.Studio;
 
@@ -22,10 +24,29 @@ public final class TestStudio {
 
   /** A started server whose secrets lie in this folder. */
   public static Server open(Path folder) {
+    return open(site(), ServerSettings.onAnyPort("Test studio"), folder);
+  }
+
+  /** The places of an English studio, nothing running. */
+  public static Site site() {
     Desk desk = desk();
-    Site site = new Site(desk, Places.all(desk), Surroundings.quiet(), () -> "");
-    Server server =
-        new Server(site, ServerSettings.onAnyPort("Test studio"), new SecretsFile(folder));
+    return new Site(desk, Places.all(desk), Surroundings.quiet(), () -> "");
+  }
+
+  /** A started server of this site. */
+  public static Server open(Site site, ServerSettings settings, Path folder) {
+    Server server = new Server(site, settings, new SecretsFile(folder));
+    server.start();
+    return server;
+  }
+
+  /** A started server that other devices may reach with this passphrase. */
+  public static Server share(Site site, Path folder, String passphrase) {
+    SecretsFile secrets = new SecretsFile(folder);
+    new Passphrase(secrets).set(passphrase);
+    ServerSettings settings =
+        new ServerSettings("0.0.0.0", 0, 0, Set.of("studio.test"), "Test studio");
+    Server server = new Server(site, settings, secrets);
     server.start();
     return server;
   }

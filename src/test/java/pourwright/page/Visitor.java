@@ -21,7 +21,11 @@ public final class Visitor {
       HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
 
   public Visitor(int port) {
-    this.base = "http://127.0.0.1:" + port;
+    this("127.0.0.1", port);
+  }
+
+  public Visitor(String host, int port) {
+    this.base = "http://" + host + ":" + port;
   }
 
   public String base() {

@@ -20,6 +20,12 @@ public final class Door {
   /** The name of the form field that carries the request key. */
   public static final String KEY_FIELD = "request_key";
 
+  /** Largest body with files, bytes. */
+  public static final long UPLOAD_MAX = 50L * 1024 * 1024;
+
+  /** Largest form without files, bytes. */
+  public static final long FORM_MAX = 2L * 1024 * 1024;
+
   private static final String TOKEN_HEADER = "X-Pourwright-Token";
   private static final String VISIT = "pourwright.visit";
   private static final String REQUEST_ID = "pourwright.request";
@@ -95,6 +101,11 @@ public final class Door {
   }
 
   private void checkAct(Context http, String host) throws InterruptedException {
+    long most = http.isMultipart() ? UPLOAD_MAX : FORM_MAX;
+    if (http.req().getContentLengthLong() > most) {
+      throw new TurnedAway(
+          413, "That is too large", "At most 50 MB go in at once. Nothing was kept.");
+    }
     OriginRule.check(
         http.header("Origin"), host, http.scheme(), http.header("Sec-Fetch-Site"));
     String inHeader = http.header(TOKEN_HEADER);
