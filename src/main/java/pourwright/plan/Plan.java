@@ -29,6 +29,21 @@ public record Plan(List<Placed> placed) {
     return byStep;
   }
 
+  /**
+   * The place of a step.
+   *
+   * @throws pourwright.quantity.OutOfRange when it has none
+   */
+  public Placed at(String step) {
+    return placed.stream()
+        .filter(p -> p.step().equals(step))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new pourwright.quantity.OutOfRange(
+                    "step", "the plan has no step " + step, "plan again"));
+  }
+
   /** Weighted minutes that goals are late, in sum: the first thing to keep small. */
   public long tardiness(PlanProblem problem) {
     Map<String, Placed> places = byStep();
