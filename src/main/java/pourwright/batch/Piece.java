@@ -1,6 +1,7 @@
 package pourwright.batch;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,11 @@ public record Piece(
     @Nullable Long refillOf,
     @Nullable Grade grade,
     PieceState state) {
+
+  /** Code of the candle's card once it was poured, also when it is picked. */
+  public Optional<String> candle() {
+    return PieceState.candleOf(state);
+  }
 
   /** When it came to where it stands. */
   public Instant since() {

@@ -1,6 +1,7 @@
 package pourwright.batch;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,11 +27,16 @@ public sealed interface PieceState {
     return Tightness.NONE;
   }
 
+  /** Out of the studio, still known by what it was. */
+  private static Gone gone(PieceState from, PieceEvent event) {
+    return new Gone(event.at(), event.step(), candleOf(from).orElse(null));
+  }
+
   /** Where it stands after one more fact, or why that fact cannot be. */
   default Move after(PieceEvent event) {
     return switch (event.step()) {
       case GRADED -> new Move.Moved(this);
-      case SCRAPPED -> new Move.Moved(new Gone(event.at(), PieceStep.SCRAPPED));
+      case SCRAPPED -> new Move.Moved(gone(this, event));
       default ->
           new Move.Barred(
               "a piece that is " + words() + " cannot be " + event.step().words() + " next");
@@ -129,7 +135,7 @@ public sealed interface PieceState {
         case SEEP_TEST -> new Move.Moved(seepTest(at));
         case POURED -> new Move.Moved(poured(at, batchOf(event), designOf(event)));
         case PICKED -> new Move.Moved(new Picked(at, lineOf(event), this));
-        case SOLD, GIVEN -> new Move.Moved(new Gone(at, event.step()));
+        case SOLD, GIVEN -> new Move.Moved(gone(this, event));
         default -> PieceState.super.after(event);
       };
     }
@@ -210,7 +216,7 @@ public sealed interface PieceState {
     public Move after(PieceEvent event) {
       return switch (event.step()) {
         case RESTED -> new Move.Moved(new Rested(event.at(), pour, candle));
-        case TESTED -> new Move.Moved(new Gone(event.at(), PieceStep.TESTED));
+        case TESTED -> new Move.Moved(gone(this, event));
         default -> PieceState.super.after(event);
       };
     }
@@ -227,7 +233,7 @@ public sealed interface PieceState {
     public Move after(PieceEvent event) {
       return switch (event.step()) {
         case PICKED -> new Move.Moved(new Picked(event.at(), lineOf(event), this));
-        case TESTED, SOLD, GIVEN -> new Move.Moved(new Gone(event.at(), event.step()));
+        case TESTED, SOLD, GIVEN -> new Move.Moved(gone(this, event));
         default -> PieceState.super.after(event);
       };
     }
@@ -244,14 +250,14 @@ public sealed interface PieceState {
     public Move after(PieceEvent event) {
       return switch (event.step()) {
         case UNPICKED -> new Move.Moved(before);
-        case SOLD -> new Move.Moved(new Gone(event.at(), PieceStep.SOLD));
+        case SOLD -> new Move.Moved(gone(this, event));
         default -> PieceState.super.after(event);
       };
     }
   }
 
   /** No longer in the studio. */
-  record Gone(Instant since, PieceStep how) implements PieceState {
+  record Gone(Instant since, PieceStep how, @Nullable String candle) implements PieceState {
     @Override
     public String words() {
       return how.words();
@@ -260,18 +266,38 @@ public sealed interface PieceState {
     @Override
     public Move after(PieceEvent event) {
       if (event.step() == PieceStep.CAME_BACK && how == PieceStep.SOLD) {
-        return new Move.Moved(new CameBack(event.at()));
+        return new Move.Moved(new CameBack(event.at(), candle));
       }
       return new Move.Barred("the piece is gone (" + how.words() + ")");
     }
   }
 
   /** Came back from a buyer: looked over, then scrapped or refilled under a new mark. */
-  record CameBack(Instant since) implements PieceState {
+  record CameBack(Instant since, @Nullable String candle) implements PieceState {
     @Override
     public String words() {
       return "come back";
     }
+  }
+
+  /** Code of the candle's card, for a state that knows it. */
+  static Optional<String> candleOf(PieceState state) {
+    if (state instanceof Poured poured) {
+      return Optional.of(poured.candle());
+    }
+    if (state instanceof Resting resting) {
+      return Optional.of(resting.candle());
+    }
+    if (state instanceof Rested rested) {
+      return Optional.of(rested.candle());
+    }
+    if (state instanceof Picked picked) {
+      return candleOf(picked.before());
+    }
+    if (state instanceof Gone gone) {
+      return Optional.ofNullable(gone.candle());
+    }
+    return state instanceof CameBack back ? Optional.ofNullable(back.candle()) : Optional.empty();
   }
 
   private static long batchOf(PieceEvent event) {

@@ -17,6 +17,9 @@ public interface BurnBook {
   /** Tests newest first, of one candle when it is given. */
   PageOf<BurnTest> list(@Nullable String candle, @Nullable String after, int limit);
 
+  /** Tests that a piece was a sample of, oldest first. */
+  List<BurnTest> ofPiece(long piece);
+
   /** Samples of a test. */
   List<BurnTest.Sample> samples(long test);
 

@@ -1,0 +1,69 @@
+package pourwright.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+
+/**
+ * The studio's folder: everything that is hers is in it. The database file is named here but only
+ * ever opened by SQLite; opening it with anything else would drop SQLite's own locks.
+ *
+ * @param root the folder
+ */
+public record DataFolder(Path root) {
+
+  /** The database. */
+  public Path database() {
+    return root.resolve("studio.db");
+  }
+
+  /** Attached files by their hash. */
+  public Path attachments() {
+    return root.resolve("attachments");
+  }
+
+  /** Backups, and copies taken before a migration. */
+  public Path backups() {
+    return root.resolve("backups");
+  }
+
+  /** The lock that says the studio is open. */
+  public Path lock() {
+    return root.resolve("studio.lock");
+  }
+
+  /** True when a studio was begun here. */
+  public boolean hasStudio() {
+    return Files.exists(database());
+  }
+
+  /**
+   * Makes the folders, readable by their owner alone.
+   *
+   * @throws IOException when the disk does not take them
+   */
+  public void prepare() throws IOException {
+    for (Path folder : java.util.List.of(root, attachments(), backups())) {
+      Files.createDirectories(folder);
+      own(folder, "rwx------");
+    }
+  }
+
+  /** Takes a file's or folder's rights away from everybody but its owner, where there are rights. */
+  static void own(Path path, String rights) throws IOException {
+    if (Files.getFileStore(path).supportsFileAttributeView("posix")) {
+      Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(rights));
+    }
+  }
+
+  /** Keeps the database and what SQLite lays beside it for the owner alone; opens none of them. */
+  void ownDatabase() throws IOException {
+    for (String end : java.util.List.of("", "-wal", "-shm")) {
+      Path file = root.resolve(database().getFileName() + end);
+      if (Files.exists(file)) {
+        own(file, "rw-------");
+      }
+    }
+  }
+}

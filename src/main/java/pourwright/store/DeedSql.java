@@ -1,0 +1,197 @@
+package pourwright.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+import pourwright.work.Act;
+import pourwright.work.Deed;
+import pourwright.work.DeedBook;
+import pourwright.work.PageOf;
+import pourwright.work.Subject;
+
+/** Deeds in SQL. */
+final class DeedSql implements DeedBook {
+  private static final String SELECT =
+      """
+      SELECT d.*, EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = d.id) AS is_undone
+      FROM deed d
+      """;
+
+  private final Handle handle;
+
+  DeedSql(Handle handle) {
+    this.handle = handle;
+  }
+
+  private static Deed map(ResultSet row) throws SQLException {
+    return new Deed(
+        row.getLong("id"),
+        Row.at(row, "at_ms"),
+        row.getString("by_whom"),
+        row.getString("verb"),
+        new Subject(
+            Subject.Kind.valueOf(row.getString("subject_kind")), row.getString("subject_id")),
+        row.getString("request_key"),
+        Row.longOrNull(row, "undoes"),
+        row.getString("note"),
+        row.getBoolean("is_undone"));
+  }
+
+  @Override
+  public Optional<Deed> deed(long id) {
+    return handle
+        .createQuery(SELECT + "WHERE d.id = :id")
+        .bind("id", id)
+        .map((row, ctx) -> map(row))
+        .findOne();
+  }
+
+  @Override
+  public Optional<Deed> ofRequest(String requestKey) {
+    return handle
+        .createQuery(SELECT + "WHERE d.request_key = :key")
+        .bind("key", requestKey)
+        .map((row, ctx) -> map(row))
+        .findOne();
+  }
+
+  @Override
+  public PageOf<Deed> history(@Nullable String after, int limit) {
+    List<Deed> rows =
+        handle
+            .createQuery(SELECT + "WHERE d.id < :below ORDER BY d.id DESC LIMIT :limit")
+            .bind("below", Keys.below(after))
+            .bind("limit", limit + 1)
+            .map((row, ctx) -> map(row))
+            .list();
+    return PageOf.cut(rows, limit, d -> Long.toString(d.id()));
+  }
+
+  @Override
+  public List<Deed> on(Subject subject) {
+    return handle
+        .createQuery(
+            SELECT + "WHERE d.subject_kind = :kind AND d.subject_id = :id ORDER BY d.id DESC")
+        .bind("kind", subject.kind().name())
+        .bind("id", subject.id())
+        .map((row, ctx) -> map(row))
+        .list();
+  }
+
+  @Override
+  public Deed append(Act act, Instant at, String verb, Subject subject, @Nullable Long undoes) {
+    long id = Ids.next(handle, "deed");
+    handle
+        .createUpdate(
+            """
+            INSERT INTO deed
+              (id, at_ms, by_whom, verb, subject_kind, subject_id, request_key, undoes, note)
+            VALUES (:id, :at, :by, :verb, :kind, :subject, :key, :undoes, :note)
+            """)
+        .bind("id", id)
+        .bind("at", at.toEpochMilli())
+        .bind("by", act.by())
+        .bind("verb", verb)
+        .bind("kind", subject.kind().name())
+        .bind("subject", subject.id())
+        .bind("key", act.requestKey())
+        .bind("undoes", undoes)
+        .bind("note", act.note())
+        .execute();
+    return new Deed(
+        id, at, act.by(), verb, subject, act.requestKey(), undoes, act.note(), false);
+  }
+
+  @Override
+  public void setCounting(long deed, boolean counts) {
+    String sql =
+        counts
+            ? "DELETE FROM undone WHERE deed_id = :deed"
+            : "INSERT INTO undone (deed_id) VALUES (:deed) ON CONFLICT (deed_id) DO NOTHING";
+    handle.createUpdate(sql).bind("deed", deed).execute();
+  }
+
+  @Override
+  public List<String> standingOn(Deed deed) {
+    List<String> sentences = new ArrayList<>();
+    for (Dependency dependency : DEPENDENCIES) {
+      handle
+          .createQuery(dependency.sql())
+          .bind("deed", deed.id())
+          .mapTo(Long.class)
+          .findFirst()
+          .flatMap(this::deed)
+          .ifPresent(
+              later ->
+                  sentences.add(
+                      dependency.what() + " (" + later.verb() + ", " + later.by() + ")"));
+    }
+    return sentences;
+  }
+
+  /** A later deed that needs what an earlier one made. */
+  private record Dependency(String what, String sql) {}
+
+  private static Dependency needs(String what, String made, String later, String key) {
+    return new Dependency(
+        what,
+        "SELECT later.deed_id FROM "
+            + later
+            + " later JOIN "
+            + made
+            + " made ON made.id = later."
+            + key
+            + " WHERE made.deed_id = :deed AND later.deed_id <> :deed AND NOT EXISTS"
+            + " (SELECT 1 FROM undone u WHERE u.deed_id = later.deed_id)"
+            + " ORDER BY later.deed_id DESC LIMIT 1");
+  }
+
+  private static final List<Dependency> DEPENDENCIES =
+      List.of(
+          needs("the batch has steps", "batch", "batch_step", "batch_id"),
+          needs("the batch was finished", "batch", "batch_finish", "batch_id"),
+          needs("the lot was opened", "lot", "lot_opening", "lot_id"),
+          needs("the piece went on", "piece", "piece_event", "piece_id"),
+          needs("the piece was refilled", "piece", "piece", "refill_of"),
+          needs("the hold was lifted", "hold", "hold_lift", "hold_id"),
+          needs("the timer was answered", "timer", "timer_answer", "timer_id"),
+          needs("the sample was lit", "burn_sample", "burn_cycle", "sample_id"),
+          needs("the flame was looked at", "burn_cycle", "burn_look", "cycle_id"),
+          needs("the sample was put out", "burn_cycle", "burn_cycle_end", "cycle_id"),
+          needs("the burn test was closed", "burn_test", "burn_test_close", "test_id"),
+          needs("a word was given on it", "burn_test", "candle_proof", "test_id"),
+          needs("the order was changed", "order_line", "order_terms", "line_id"),
+          needs("pieces were picked for it", "order_line", "piece_event", "order_line_id"),
+          new Dependency(
+              "a newer version stands on it",
+              """
+              SELECT later.deed_id FROM card made
+              JOIN card later ON later.kind = made.kind AND later.code = made.code
+                AND later.version > made.version
+              WHERE made.deed_id = :deed
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = later.deed_id)
+              ORDER BY later.deed_id DESC LIMIT 1
+              """),
+          new Dependency(
+              "the batch drew from it",
+              """
+              SELECT m.deed_id FROM movement m JOIN batch b ON b.id = m.batch_id
+              WHERE b.deed_id = :deed AND m.deed_id <> :deed AND m.reverses IS NULL
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = m.deed_id)
+              ORDER BY m.id DESC LIMIT 1
+              """),
+          new Dependency(
+              "later facts of its pieces stand on it",
+              """
+              SELECT later.deed_id FROM piece_event mine
+              JOIN piece_event later ON later.piece_id = mine.piece_id AND later.id > mine.id
+              WHERE mine.deed_id = :deed AND later.deed_id <> :deed
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = later.deed_id)
+              ORDER BY later.id DESC LIMIT 1
+              """));
+}

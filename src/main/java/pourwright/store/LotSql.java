@@ -1,0 +1,280 @@
+package pourwright.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+import pourwright.material.UnitKind;
+import pourwright.stock.Amount;
+import pourwright.stock.Cause;
+import pourwright.stock.FirstExpiredFirstOut;
+import pourwright.stock.Lot;
+import pourwright.stock.Movement;
+import pourwright.stock.Price;
+import pourwright.stock.Shelf;
+import pourwright.work.Deed;
+import pourwright.work.LotBook;
+import pourwright.work.PageOf;
+
+/** Lots and movements in SQL. */
+final class LotSql implements LotBook {
+  private static final String SELECT =
+      """
+      SELECT l.*, COALESCE(b.units, 0) AS on_hand,
+        (SELECT MIN(o.opened_on) FROM lot_opening o WHERE o.lot_id = l.id
+          AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = o.deed_id)) AS opened_on,
+        EXISTS (SELECT 1 FROM hold h
+          WHERE h.subject_kind = 'LOT' AND h.subject_id = CAST(l.id AS TEXT)
+          AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = h.deed_id)
+          AND NOT EXISTS (SELECT 1 FROM hold_lift x WHERE x.hold_id = h.id
+            AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = x.deed_id))) AS held
+      FROM lot l LEFT JOIN lot_balance b ON b.lot_id = l.id
+      WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id)
+      """;
+  private static final String MOVEMENTS =
+      """
+      SELECT m.*, l.unit_kind, d.at_ms FROM movement m
+      JOIN lot l ON l.id = m.lot_id JOIN deed d ON d.id = m.deed_id
+      """;
+
+  private final Handle handle;
+
+  LotSql(Handle handle) {
+    this.handle = handle;
+  }
+
+  private static Shelf shelf(ResultSet row) throws SQLException {
+    UnitKind kind = UnitKind.valueOf(row.getString("unit_kind"));
+    Long price = Row.longOrNull(row, "price_minor");
+    Lot lot =
+        new Lot(
+            row.getLong("id"),
+            row.getString("material"),
+            row.getString("code"),
+            kind,
+            row.getString("supplier"),
+            Row.day(row, "received_on"),
+            Row.dayOrNull(row, "opened_on"),
+            Row.dayOrNull(row, "expires_on"),
+            price == null ? null : new Price(price, row.getString("currency")),
+            row.getLong("deed_id"));
+    return new Shelf(lot, new Amount(kind, row.getLong("on_hand")), row.getBoolean("held"));
+  }
+
+  private static Movement movement(ResultSet row) throws SQLException {
+    return new Movement(
+        row.getLong("id"),
+        row.getLong("lot_id"),
+        new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units")),
+        Cause.valueOf(row.getString("cause")),
+        Row.longOrNull(row, "batch_id"),
+        Row.longOrNull(row, "reverses"),
+        Row.at(row, "at_ms"),
+        row.getLong("deed_id"));
+  }
+
+  @Override
+  public long nextId() {
+    return Ids.next(handle, "lot");
+  }
+
+  @Override
+  public Optional<Shelf> shelf(long lot) {
+    return handle
+        .createQuery(SELECT + " AND l.id = :id")
+        .bind("id", lot)
+        .map((row, ctx) -> shelf(row))
+        .findOne();
+  }
+
+  @Override
+  public Optional<Shelf> shelf(String material, String code) {
+    return handle
+        .createQuery(SELECT + " AND l.material = :material AND l.code = :code")
+        .bind("material", material)
+        .bind("code", code)
+        .map((row, ctx) -> shelf(row))
+        .findFirst();
+  }
+
+  @Override
+  public List<Shelf> shelves(String material) {
+    return FirstExpiredFirstOut.inOrder(
+        handle
+            .createQuery(SELECT + " AND l.material = :material AND b.units > 0")
+            .bind("material", material)
+            .map((row, ctx) -> shelf(row))
+            .list());
+  }
+
+  @Override
+  public List<Shelf> allShelves() {
+    Map<String, List<Shelf>> byMaterial = new TreeMap<>();
+    handle
+        .createQuery(SELECT + " AND b.units > 0")
+        .map((row, ctx) -> shelf(row))
+        .forEach(
+            s ->
+                byMaterial
+                    .computeIfAbsent(s.lot().material(), m -> new java.util.ArrayList<>())
+                    .add(s));
+    return byMaterial.values().stream()
+        .flatMap(shelves -> FirstExpiredFirstOut.inOrder(shelves).stream())
+        .toList();
+  }
+
+  @Override
+  public PageOf<Shelf> list(@Nullable String material, @Nullable String after, int limit) {
+    String only = material == null ? "" : " AND l.material = :material";
+    var query =
+        handle
+            .createQuery(SELECT + only + " AND l.id < :below ORDER BY l.id DESC LIMIT :limit")
+            .bind("below", Keys.below(after))
+            .bind("limit", limit + 1);
+    if (material != null) {
+      query.bind("material", material);
+    }
+    List<Shelf> rows = query.map((row, ctx) -> shelf(row)).list();
+    return PageOf.cut(rows, limit, s -> Long.toString(s.lot().id()));
+  }
+
+  @Override
+  public Map<String, Amount> onHand() {
+    return sums(allShelves());
+  }
+
+  @Override
+  public Map<String, Amount> drawable(LocalDate today) {
+    return sums(allShelves().stream().filter(s -> s.isDrawable(today)).toList());
+  }
+
+  private static Map<String, Amount> sums(List<Shelf> shelves) {
+    Map<String, Amount> sums = new TreeMap<>();
+    shelves.forEach(s -> sums.merge(s.lot().material(), s.onHand(), Amount::plus));
+    return sums;
+  }
+
+  @Override
+  public PageOf<Movement> movements(long lot, @Nullable String after, int limit) {
+    List<Movement> rows =
+        handle
+            .createQuery(
+                MOVEMENTS
+                    + "WHERE m.lot_id = :lot AND m.id < :below ORDER BY m.id DESC LIMIT :limit")
+            .bind("lot", lot)
+            .bind("below", Keys.below(after))
+            .bind("limit", limit + 1)
+            .map((row, ctx) -> movement(row))
+            .list();
+    return PageOf.cut(rows, limit, m -> Long.toString(m.id()));
+  }
+
+  @Override
+  public PageOf<Movement> movements(@Nullable String after, int limit) {
+    List<Movement> rows =
+        handle
+            .createQuery(MOVEMENTS + "WHERE m.id < :below ORDER BY m.id DESC LIMIT :limit")
+            .bind("below", Keys.below(after))
+            .bind("limit", limit + 1)
+            .map((row, ctx) -> movement(row))
+            .list();
+    return PageOf.cut(rows, limit, m -> Long.toString(m.id()));
+  }
+
+  @Override
+  public List<Movement> ofBatch(long batch) {
+    return handle
+        .createQuery(MOVEMENTS + "WHERE m.batch_id = :batch ORDER BY m.id")
+        .bind("batch", batch)
+        .map((row, ctx) -> movement(row))
+        .list();
+  }
+
+  @Override
+  public List<Movement> ofDeed(long deed) {
+    return handle
+        .createQuery(MOVEMENTS + "WHERE m.deed_id = :deed ORDER BY m.id")
+        .bind("deed", deed)
+        .map((row, ctx) -> movement(row))
+        .list();
+  }
+
+  @Override
+  public void add(Lot lot) {
+    Price price = lot.price();
+    handle
+        .createUpdate(
+            """
+            INSERT INTO lot (id, material, code, unit_kind, supplier, received_on, expires_on,
+              price_minor, currency, deed_id)
+            VALUES (:id, :material, :code, :kind, :supplier, :received, :expires,
+              :price, :currency, :deed)
+            """)
+        .bind("id", lot.id())
+        .bind("material", lot.material())
+        .bind("code", lot.code())
+        .bind("kind", lot.kind().name())
+        .bind("supplier", lot.supplier())
+        .bind("received", lot.receivedOn().toString())
+        .bind("expires", Row.text(lot.expiresOn()))
+        .bind("price", price == null ? null : (Long) price.minor())
+        .bind("currency", price == null ? null : price.currency())
+        .bind("deed", lot.deed())
+        .execute();
+  }
+
+  @Override
+  public void open(long lot, LocalDate day, long deed) {
+    handle
+        .createUpdate(
+            "INSERT INTO lot_opening (lot_id, opened_on, deed_id) VALUES (:lot, :day, :deed)")
+        .bind("lot", lot)
+        .bind("day", day.toString())
+        .bind("deed", deed)
+        .execute();
+  }
+
+  @Override
+  public Movement append(long lot, Amount change, Cause cause, @Nullable Long batch, Deed deed) {
+    return insert(
+        new Movement(
+            Ids.next(handle, "movement"), lot, change, cause, batch, null, deed.at(), deed.id()));
+  }
+
+  @Override
+  public Movement reverse(Movement movement, Deed deed) {
+    return insert(
+        new Movement(
+            Ids.next(handle, "movement"),
+            movement.lot(),
+            movement.change().negated(),
+            Cause.REVERSED,
+            movement.batch(),
+            movement.id(),
+            deed.at(),
+            deed.id()));
+  }
+
+  private Movement insert(Movement movement) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO movement (id, lot_id, units, cause, batch_id, reverses, deed_id)
+            VALUES (:id, :lot, :units, :cause, :batch, :reverses, :deed)
+            """)
+        .bind("id", movement.id())
+        .bind("lot", movement.lot())
+        .bind("units", movement.change().units())
+        .bind("cause", movement.cause().name())
+        .bind("batch", movement.batch())
+        .bind("reverses", movement.reverses())
+        .bind("deed", movement.deed())
+        .execute();
+    return movement;
+  }
+}

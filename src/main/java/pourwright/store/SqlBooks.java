@@ -1,0 +1,85 @@
+package pourwright.store;
+
+import org.jdbi.v3.core.Handle;
+import pourwright.work.AttachmentBook;
+import pourwright.work.BatchBook;
+import pourwright.work.Books;
+import pourwright.work.BurnBook;
+import pourwright.work.DeedBook;
+import pourwright.work.DrawerBook;
+import pourwright.work.HoldBook;
+import pourwright.work.LotBook;
+import pourwright.work.PieceBook;
+import pourwright.work.PlanRunBook;
+import pourwright.work.ReadingBook;
+import pourwright.work.SettingBook;
+import pourwright.work.TimerBook;
+import pourwright.work.TraceBook;
+
+/** All books on one connection, inside one transaction. */
+record SqlBooks(Handle handle) implements Books {
+  @Override
+  public DeedBook deeds() {
+    return new DeedSql(handle);
+  }
+
+  @Override
+  public DrawerBook cards() {
+    return new DrawerSql(handle);
+  }
+
+  @Override
+  public LotBook lots() {
+    return new LotSql(handle);
+  }
+
+  @Override
+  public BatchBook batches() {
+    return new BatchSql(handle);
+  }
+
+  @Override
+  public PieceBook pieces() {
+    return new PieceSql(handle);
+  }
+
+  @Override
+  public TimerBook timers() {
+    return new DeskSql.Timers(handle);
+  }
+
+  @Override
+  public ReadingBook readings() {
+    return new DeskSql.Readings(handle);
+  }
+
+  @Override
+  public AttachmentBook attachments() {
+    return new AttachmentSql(handle);
+  }
+
+  @Override
+  public HoldBook holds() {
+    return new HoldSql(handle);
+  }
+
+  @Override
+  public BurnBook burns() {
+    return new BurnSql(handle);
+  }
+
+  @Override
+  public SettingBook settings() {
+    return new SettingSql(handle);
+  }
+
+  @Override
+  public PlanRunBook planRuns() {
+    return new PlanRunSql(handle);
+  }
+
+  @Override
+  public TraceBook trace() {
+    return new TraceSql(handle);
+  }
+}

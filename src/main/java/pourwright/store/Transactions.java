@@ -1,0 +1,103 @@
+package pourwright.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.HandleCallback;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import pourwright.work.Books;
+import pourwright.work.Outcome;
+import pourwright.work.UnitOfWork;
+
+/** Transactions over two sets of connections: those that read, and the way to write. */
+final class Transactions implements UnitOfWork {
+  private final Jdbi readers;
+  private final Jdbi writer;
+  private final String firstInWrite;
+
+  /**
+   * @param firstInWrite SQL that takes the writer's turn, empty where the connection itself does
+   */
+  Transactions(Jdbi readers, Jdbi writer, String firstInWrite) {
+    this.readers = readers;
+    this.writer = writer;
+    this.firstInWrite = firstInWrite;
+  }
+
+  @Override
+  public <T> T look(Function<Books, T> reading) {
+    return reading(handle -> reading.apply(new SqlBooks(handle)));
+  }
+
+  @Override
+  public <T> Outcome<T> write(Function<Books, Outcome<T>> writing) {
+    return writing(handle -> writing.apply(new SqlBooks(handle)));
+  }
+
+  <T> T reading(HandleCallback<T, ? extends Exception> reading) {
+    try (Handle handle = readers.open()) {
+      handle.begin();
+      T result = reading.withHandle(handle);
+      handle.commit();
+      return result;
+    } catch (Exception e) {
+      throw asTold(e);
+    }
+  }
+
+  /** Commits, unless the result is a refusal: then nothing is left written. */
+  <T> T writing(HandleCallback<T, ? extends Exception> writing) {
+    try (Handle handle = writer.open()) {
+      handle.begin();
+      try {
+        if (!firstInWrite.isEmpty()) {
+          handle.execute(firstInWrite);
+        }
+        T result = writing.withHandle(handle);
+        if (result instanceof Outcome.Refused) {
+          handle.rollback();
+        } else {
+          handle.commit();
+        }
+        return result;
+      } catch (Exception | Error e) {
+        rollBack(handle, e);
+        throw e;
+      }
+    } catch (Exception e) {
+      throw asTold(e);
+    }
+  }
+
+  private static void rollBack(Handle handle, Throwable first) {
+    try {
+      handle.rollback();
+    } catch (RuntimeException e) {
+      first.addSuppressed(e);
+    }
+  }
+
+  /** A mistake in the program stays what it is; what the database threw is told in plain words. */
+  private static RuntimeException asTold(Exception e) {
+    if (e instanceof JdbiException || e instanceof SQLException) {
+      return StoreTrouble.of(e);
+    }
+    return e instanceof RuntimeException runtime ? runtime : StoreTrouble.of(e);
+  }
+
+  /** Something that must not run inside a transaction. */
+  interface Outside {
+    /** Does it. */
+    void on(Connection connection) throws SQLException;
+  }
+
+  void outside(Outside work) {
+    try (Handle handle = writer.open()) {
+      work.on(handle.getConnection());
+    } catch (SQLException | JdbiException e) {
+      throw StoreTrouble.of(e);
+    }
+  }
+}

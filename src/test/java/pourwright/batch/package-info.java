@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.batch;
+
+import org.jspecify.annotations.NullMarked;

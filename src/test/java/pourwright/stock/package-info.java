@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.stock;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.store;
+
+import org.jspecify.annotations.NullMarked;
