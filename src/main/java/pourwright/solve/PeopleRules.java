@@ -17,6 +17,7 @@ import pourwright.plan.StepKind;
 final class PeopleRules {
   private final PlanModel plan;
   private final Map<String, List<IntervalVar>> work = new LinkedHashMap<>();
+  private final Map<String, Long> running = new LinkedHashMap<>();
   private final List<IntervalVar> anyHands = new ArrayList<>();
 
   private PeopleRules(PlanModel plan) {
@@ -27,10 +28,17 @@ final class PeopleRules {
     PeopleRules rules = new PeopleRules(plan);
     List<Step> steps = plan.problem.steps();
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i).kind() == StepKind.HANDS) {
+      if (steps.get(i).kind() == StepKind.HANDS && plan.isHistory(i)) {
+        rules.addRunning(i, StartTimes.candidates(plan.problem, steps.get(i)));
+      } else if (steps.get(i).kind() == StepKind.HANDS) {
         rules.addHands(i, StartTimes.candidates(plan.problem, steps.get(i)));
       }
     }
+    rules.running.forEach(
+        (person, end) ->
+            rules.work
+                .computeIfAbsent(person, k -> new ArrayList<>())
+                .add(plan.model.newFixedInterval(0, end, "in hand " + person)));
     Map<String, Resource> resources = plan.problem.resourcesByKey();
     rules.work.forEach(
         (person, hands) -> {
@@ -57,12 +65,10 @@ final class PeopleRules {
       BoolVar does = plan.model.newBoolVar(name);
       plan.people.get(step).put(person.key(), does);
       choice.add(does);
-      if (!isPast(step)) {
-        plan.model
-            .addLinearExpressionInDomain(
-                plan.starts[step], StartTimes.within(person.windows(), minutes, 0))
-            .onlyEnforceIf(does);
-      }
+      plan.model
+          .addLinearExpressionInDomain(
+              plan.starts[step], StartTimes.within(person.windows(), minutes, 0))
+          .onlyEnforceIf(does);
       if (minutes > 0) {
         hands(person)
             .add(
@@ -76,8 +82,15 @@ final class PeopleRules {
     }
   }
 
-  private boolean isPast(int step) {
-    return plan.domain(step).max() < 0;
+  /**
+   * Work that is in hand at the origin keeps its hands until it ends, when it is known whose. Two
+   * such works at once are a fact and no contradiction: the longer one counts.
+   */
+  private void addRunning(int step, List<Resource> candidates) {
+    long end = plan.latestEnd(step);
+    if (end > 0 && candidates.size() == 1) {
+      running.merge(candidates.get(0).key(), end, Math::max);
+    }
   }
 
   private List<IntervalVar> hands(Resource person) {

@@ -82,6 +82,12 @@ final class PlanModel {
     return problem.steps().get(step).minutes();
   }
 
+  /** True for a step that was begun before the origin: it stands where it stands. */
+  boolean isHistory(int step) {
+    Integer fixed = problem.steps().get(step).fixedStartMin();
+    return fixed != null && fixed < 0;
+  }
+
   /** Earliest possible end of a step. */
   long earliestEnd(int step) {
     return domains[step].min() + minutes(step);
@@ -95,6 +101,9 @@ final class PlanModel {
   private void addLink(Link link) {
     int before = of(link.before());
     int after = of(link.after());
+    if (isHistory(before) && isHistory(after)) {
+      return;
+    }
     long least = (long) minutes(before) + link.minMin();
     LinearExpr gap =
         LinearExpr.weightedSum(new IntVar[] {starts[after], starts[before]}, new long[] {1, -1});

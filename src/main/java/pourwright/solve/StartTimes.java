@@ -124,7 +124,8 @@ final class StartTimes {
   private boolean tighten(int[] link) {
     Domain before = domains[link[0]];
     Domain after = domains[link[1]];
-    if (before.isEmpty() || after.isEmpty()) {
+    boolean history = before.max() < 0 && after.max() < 0;
+    if (before.isEmpty() || after.isEmpty() || history) {
       return false;
     }
     long most = link[3] == Integer.MAX_VALUE ? Integer.MAX_VALUE : before.max() + link[3];

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import pourwright.plan.Apart;
@@ -161,8 +162,8 @@ final class ThingRules {
     Map<String, List<Integer>> families = new TreeMap<>();
     for (int i = 0; i < problem.steps().size(); i++) {
       Step step = problem.steps().get(i);
-      String family = step.family();
-      if (step.uses().containsKey(washing.resource()) && family != null) {
+      if (step.uses().containsKey(washing.resource())) {
+        String family = Objects.requireNonNullElse(step.family(), "");
         families.computeIfAbsent(family, f -> new ArrayList<>()).add(i);
       }
     }
