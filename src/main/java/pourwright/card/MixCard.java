@@ -2,8 +2,15 @@ package pourwright.card;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import pourwright.cast.Addition;
+import pourwright.cast.Mix;
+import pourwright.cast.Powder;
 import pourwright.material.Material;
+import pourwright.material.MaterialBook;
+import pourwright.material.Property;
 import pourwright.quantity.Check;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Sourced;
 
 /**
  * What a cast is mixed from.
@@ -119,6 +126,58 @@ public record MixCard(
     Material.checkCode("powder", powder);
     Material.checkCode("family", family);
     parts = List.copyOf(parts);
+  }
+
+  /**
+   * The mix with what the materials say, for the calculator.
+   *
+   * @throws OutOfRange naming the material and the property that is missing
+   */
+  public Mix resolve(MaterialBook materials, double waterC) {
+    Material binder = materials.get(powder);
+    Powder grains =
+        new Powder(
+            binder.required(Property.PARTICLE_DENSITY_G_PER_ML).value(),
+            known(binder, Property.BULK_DENSITY_G_PER_ML),
+            known(binder, Property.CEMENT_FRACTION),
+            known(binder, Property.WATER_TO_POWDER_LOW),
+            known(binder, Property.WATER_TO_POWDER_HIGH));
+    pourwright.cast.Ratio.By by =
+        ratio.by() == By.MASS
+            ? pourwright.cast.Ratio.By.MASS
+            : pourwright.cast.Ratio.By.VOLUME;
+    return new Mix(
+        grains,
+        new pourwright.cast.Ratio(by, ratio.powder(), ratio.water()),
+        parts.stream().map(p -> addition(materials.get(p.material()), p.perPowder())).toList(),
+        null,
+        losses.airFraction(),
+        waterC);
+  }
+
+  private static Addition addition(Material material, double perPowder) {
+    Addition.Kind kind =
+        switch (material.kind()) {
+          case PIGMENT -> Addition.Kind.PIGMENT;
+          case FIBRE -> Addition.Kind.FIBRE;
+          case ADMIXTURE -> Addition.Kind.ADMIXTURE;
+          case LIQUID_COLOUR -> Addition.Kind.LIQUID_COLOUR;
+          default -> Addition.Kind.SAND;
+        };
+    Double solids = known(material, Property.SOLIDS_FRACTION);
+    Property density =
+        material.property(Property.PARTICLE_DENSITY_G_PER_ML).isPresent()
+            ? Property.PARTICLE_DENSITY_G_PER_ML
+            : Property.DENSITY_G_PER_ML;
+    return new Addition(
+        kind,
+        perPowder,
+        material.required(density).value(),
+        solids == null ? 0 : 1 - solids);
+  }
+
+  private static @Nullable Double known(Material material, Property property) {
+    return material.property(property).map(Sourced::value).orElse(null);
   }
 
   @Override

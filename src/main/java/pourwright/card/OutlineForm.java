@@ -5,6 +5,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
+import pourwright.shape.Circle;
+import pourwright.shape.Ellipse;
+import pourwright.shape.Outline;
+import pourwright.shape.Point;
+import pourwright.shape.RegularPolygon;
+import pourwright.shape.RoundedRectangle;
+import pourwright.shape.Stadium;
+import pourwright.shape.Superellipse;
+import pourwright.shape.Traced;
 
 /**
  * A closed plane curve as it is written: the name of its form and its sizes, as the headless
@@ -56,6 +65,32 @@ public record OutlineForm(String form, Map<String, Double> sizes, List<List<Doub
       throw new OutOfRange("points_mm", "the point " + point + " is not a pair", "write [x, y]");
     }
     point.forEach(c -> Check.finite("points_mm", c));
+  }
+
+  /**
+   * The curve that is written here.
+   *
+   * @throws OutOfRange when the sizes do not fit one another
+   */
+  public Outline outline() {
+    return switch (form) {
+      case "circle" -> new Circle(size("diameter_mm"));
+      case "ellipse" -> new Ellipse(size("length_mm"), size("width_mm"));
+      case "superellipse" ->
+          new Superellipse(size("length_mm"), size("width_mm"), size("exponent"));
+      case "stadium" -> new Stadium(size("length_mm"), size("width_mm"));
+      case "rounded_rectangle" ->
+          new RoundedRectangle(size("length_mm"), size("width_mm"), size("corner_mm"));
+      case "polygon" ->
+          new RegularPolygon(
+              (int) Math.round(size("sides")), size("across_flats_mm"), size("corner_mm"));
+      default ->
+          Traced.through(pointsMm.stream().map(p -> new Point(p.get(0), p.get(1))).toList());
+    };
+  }
+
+  private double size(String name) {
+    return sizes.getOrDefault(name, Double.NaN);
   }
 
   /** A circle. */

@@ -2,6 +2,8 @@ package pourwright.card;
 
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
+import pourwright.shape.Outline;
+import pourwright.shape.Solid;
 
 /**
  * A body between two outlines, as it is written.
@@ -14,6 +16,12 @@ public record SolidForm(OutlineForm bottom, @Nullable OutlineForm top, double he
   /** Checks the height. */
   public SolidForm {
     Check.between("height_mm", heightMm, 1, 2000);
+  }
+
+  /** The body that is written here. */
+  public Solid solid() {
+    Outline below = bottom.outline();
+    return new Solid(below, top == null ? below : top.outline(), heightMm);
   }
 
   /** A body with straight walls. */

@@ -2,8 +2,10 @@ package pourwright.card;
 
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
+import pourwright.quantity.Origin;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
+import pourwright.shape.Hollow;
 
 /**
  * A vessel: its outside, its cavity, and what was measured of it.
@@ -24,6 +26,9 @@ public record Vessel(
     @Nullable Sourced cavityMl,
     @Nullable String note)
     implements Card {
+  /** House: what a drawn volume may be off by, from calipers that read half a millimetre. */
+  public static final double DRAWN_UNCERTAINTY = 0.03;
+
   /** Checks that the cavity is shallower than the outside and that measures are above zero. */
   public Vessel {
     Written.head("vessel", code, name);
@@ -39,6 +44,28 @@ public record Vessel(
     if (cavityMl != null) {
       Check.positive("cavity_ml", cavityMl.value());
     }
+  }
+
+  /** The vessel as a body: outside, cavity, base. */
+  public Hollow hollow() {
+    return new Hollow(outer.solid(), cavity.solid());
+  }
+
+  /**
+   * Mix in one piece, in ml: as measured, else as drawn with {@link #DRAWN_UNCERTAINTY}, typical of
+   * a caliper on a soft mold.
+   */
+  public Sourced mixMl() {
+    return castMl != null
+        ? castMl
+        : new Sourced(hollow().wallMl(), DRAWN_UNCERTAINTY, Origin.WORKED_OUT);
+  }
+
+  /** Cavity to the rim, in ml: as measured, else as drawn. */
+  public Sourced holdsMl() {
+    return cavityMl != null
+        ? cavityMl
+        : new Sourced(cavity.solid().volumeMl(), DRAWN_UNCERTAINTY, Origin.WORKED_OUT);
   }
 
   /** Thickness of the base, in mm. */

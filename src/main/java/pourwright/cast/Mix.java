@@ -76,18 +76,19 @@ public record Mix(
     Check.notNegative("residue_g", residueG);
     double waterGPerMl = Water.gramsPerMl(waterC);
     double ratioByMass = waterToPowder();
+    double broughtPerPowder = additions.stream().mapToDouble(Addition::waterPerPowder).sum();
     double mlPerPowderG =
         1 / powder.particleGPerMl()
             + additions.stream().mapToDouble(Addition::mlPerPowderG).sum()
-            + ratioByMass / waterGPerMl;
+            + (ratioByMass - broughtPerPowder) / waterGPerMl;
     double solidAndWaterMl = volumeMl * (1 - airFraction);
     if (liquid != null) {
       solidAndWaterMl += liquid.waterG() / waterGPerMl - liquid.volumeMl();
     }
     double powderG = solidAndWaterMl / mlPerPowderG;
     double liquidWaterG = liquid == null ? 0 : liquid.waterG();
-    double waterG = ratioByMass * powderG - liquidWaterG;
-    if (liquid != null && (powderG <= 0 || waterG < 0)) {
+    double waterG = (ratioByMass - broughtPerPowder) * powderG - liquidWaterG;
+    if (powderG <= 0 || waterG < 0) {
       throw new OutOfRange(
           "liquid_colour",
           "the liquid colour brings more water than the whole mix should have",

@@ -56,11 +56,10 @@ public final class MixLimits {
   private static void polymer(Mix mix, MixAmounts amounts, List<String> said) {
     LiquidColour liquid = mix.liquid();
     Double cement = mix.powder().cementFraction();
-    if (liquid == null || liquid.massG() == 0) {
-      return;
-    }
-    double base = amounts.powderG() * (cement == null || cement == 0 ? 1 : cement);
-    double share = amounts.liquidG() * liquid.solidsFraction() / base;
+    double solids = liquid == null ? 0 : amounts.liquidG() * liquid.solidsFraction();
+    double along = mix.additions().stream().mapToDouble(Addition::polymerPerPowder).sum();
+    double base = cement == null || cement == 0 ? 1 : cement;
+    double share = (solids / amounts.powderG() + along) / base;
     if (share > POLYMER_OF_CEMENT) {
       said.add(
           String.format(
