@@ -6,5 +6,7 @@ final class HazardComputations {
 
   static void addTo(Computations all) {
     all.add("hazard", HazardComputation::new);
+    all.add("net-contents", NetContentsComputation::new);
+    all.add("declare", DeclareComputation::new);
   }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.label;
+
+import org.jspecify.annotations.NullMarked;
