@@ -65,6 +65,17 @@ public record CandleDesign(
     boxed = List.copyOf(boxed);
   }
 
+  /** Looks up every card and material. */
+  public ResolvedCandle resolve(CardBook book) {
+    return new ResolvedCandle(
+        this,
+        book.vessel(vessel),
+        book.mix(mix).resolve(book.materials()),
+        book.finish(finish),
+        book.pour(pour).resolve(book.materials()),
+        book.materials());
+  }
+
   @Override
   public CardKind kind() {
     return CardKind.CANDLE;

@@ -180,6 +180,11 @@ public record MixCard(
     return material.property(property).map(Sourced::value).orElse(null);
   }
 
+  /** The mix with its materials looked up, for amounts by material. */
+  public ResolvedMix resolve(MaterialBook book) {
+    return ResolvedMix.of(this, book);
+  }
+
   @Override
   public CardKind kind() {
     return CardKind.MIX;

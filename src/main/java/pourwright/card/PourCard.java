@@ -3,6 +3,7 @@ package pourwright.card;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.material.Material;
+import pourwright.material.MaterialBook;
 import pourwright.pour.Dose.LoadOf;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
@@ -104,6 +105,11 @@ public record PourCard(
           "give a fragrance and a load above 0, or neither");
     }
     Check.between("rest_days", restDays, 0, 365);
+  }
+
+  /** Looks up every material. */
+  public ResolvedPour resolve(MaterialBook book) {
+    return ResolvedPour.of(this, book);
   }
 
   @Override

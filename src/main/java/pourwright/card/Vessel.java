@@ -73,6 +73,16 @@ public record Vessel(
     return outer.heightMm() - cavity.heightMm();
   }
 
+  /** Inside of the cavity, wall and base, in m². */
+  public double insideM2() {
+    return hollow().insideMm2(cavity.heightMm()) * 1e-6;
+  }
+
+  /** Outside, wall, foot and rim, in m². */
+  public double outsideM2() {
+    return hollow().outsideMm2() * 1e-6;
+  }
+
   @Override
   public CardKind kind() {
     return CardKind.VESSEL;

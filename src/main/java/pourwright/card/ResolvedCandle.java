@@ -1,0 +1,86 @@
+package pourwright.card;
+
+import pourwright.material.Material;
+import pourwright.material.MaterialBook;
+import pourwright.material.Property;
+import pourwright.pour.Fill;
+import pourwright.quantity.Origin;
+import pourwright.quantity.Sourced;
+import pourwright.shape.Solid;
+
+/**
+ * A candle with every card and material looked up.
+ *
+ * @param design as it is written
+ * @param vessel its vessel
+ * @param mix what the vessel is cast from
+ * @param finish how the vessel is finished
+ * @param pour what is poured
+ * @param materials where sealers, wicks and boxes are looked up
+ */
+public record ResolvedCandle(
+    CandleDesign design,
+    Vessel vessel,
+    ResolvedMix mix,
+    Finish finish,
+    ResolvedPour pour,
+    MaterialBook materials) {
+
+  /** Net mass of wax and fragrance in one candle, in g; a measured cavity scales the drawing. */
+  public Sourced netG() {
+    Solid cavity = vessel.cavity().solid();
+    double drawn = Fill.of(cavity, design.headspaceMm(), pour.densities(), 0, 0).netG();
+    Sourced holds = vessel.holdsMl();
+    return new Sourced(
+        drawn * holds.value() / cavity.volumeMl(),
+        holds.relativeUncertainty(),
+        Origin.WORKED_OUT);
+  }
+
+  /** Rest before sale, in days: the design's own, else the pour card's. */
+  public double restDays() {
+    return design.restDays() == null ? pour.card().restDays() : design.restDays();
+  }
+
+  /** Sealer for one vessel, all coats, in ml by material. */
+  public Amounts sealers() {
+    return sealers(vessel, finish, materials);
+  }
+
+  /** Sealer for one vessel of a finish, all coats, in ml by material. */
+  public static Amounts sealers(Vessel vessel, Finish finish, MaterialBook materials) {
+    Amounts sum = Amounts.NONE;
+    for (Finish.Coat coat : finish.coats()) {
+      Material sealer = materials.get(coat.sealer());
+      double area =
+          switch (coat.where()) {
+            case INSIDE -> vessel.insideM2();
+            case OUTSIDE -> vessel.outsideM2();
+            case BOTH -> vessel.insideM2() + vessel.outsideM2();
+          };
+      double coverage = sealer.required(Property.COVERAGE_M2_PER_L).value();
+      sum = sum.plus(Amounts.of(sealer.code(), 1000 * area / coverage));
+    }
+    return sum;
+  }
+
+  /** Wicks, tabs and stickers for one candle, in pieces. */
+  public Amounts wicking() {
+    WickPlan wicks = design.wicks();
+    Amounts sum = Amounts.of(wicks.wick(), wicks.count());
+    if (wicks.tab() != null) {
+      sum = sum.plus(Amounts.of(wicks.tab(), wicks.count()));
+    }
+    return wicks.sticker() == null ? sum : sum.plus(Amounts.of(wicks.sticker(), wicks.count()));
+  }
+
+  /** Boxes, labels and cards for so many candles. */
+  public Amounts boxes(int candles) {
+    int boxes = (candles + design.piecesPerBox() - 1) / design.piecesPerBox();
+    Amounts sum = Amounts.NONE;
+    for (CandleDesign.Packed packed : design.boxed()) {
+      sum = sum.plus(Amounts.of(packed.material(), (double) boxes * packed.count()));
+    }
+    return sum;
+  }
+}
