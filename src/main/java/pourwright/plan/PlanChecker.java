@@ -147,7 +147,7 @@ public final class PlanChecker {
     BitSet hours = hoursOf(person);
     for (Step step : problem.steps()) {
       Placed p = place(step.key());
-      if (!person.key().equals(p.person()) || step.fixedStartMin() != null) {
+      if (!person.key().equals(p.person()) || step.begun()) {
         continue;
       }
       int next = busy.nextSetBit(clamp(p.startMin()));
@@ -167,7 +167,7 @@ public final class PlanChecker {
     problem.people().forEach(person -> somebody.or(hoursOf(person)));
     for (Step step : problem.steps()) {
       Placed p = place(step.key());
-      if (step.fixedStartMin() != null || (step.kind() == StepKind.WAIT && !step.hot())) {
+      if (step.begun() || (step.kind() == StepKind.WAIT && !step.hot())) {
         continue;
       }
       boolean watched = covers(somebody, p.startMin(), p.endMin());
@@ -196,7 +196,7 @@ public final class PlanChecker {
         if (amount != null) {
           Placed p = place(step.key());
           add(used, p.startMin(), p.endMin(), amount);
-          if (step.fixedStartMin() == null && !covers(open, p.startMin(), p.endMin())) {
+          if (!step.begun() && !covers(open, p.startMin(), p.endMin())) {
             say("thing", resource.words() + " is not there for " + step.words());
           }
         }
@@ -225,8 +225,7 @@ public final class PlanChecker {
 
   private void waits() {
     for (Link link : problem.links()) {
-      if (step(link.before()).fixedStartMin() != null
-          && step(link.after()).fixedStartMin() != null) {
+      if (step(link.before()).begun() && step(link.after()).begun()) {
         continue;
       }
       int gap = place(link.after()).startMin() - place(link.before()).endMin();

@@ -22,7 +22,8 @@ import pourwright.quantity.OutOfRange;
  * @param family colour or scent; between steps of two families on one thing it is washed, see
  *     {@link PlanProblem#washings()}
  * @param earliestMin not before this minute
- * @param fixedStartMin already begun or done, or pinned by hand: starts exactly here
+ * @param fixedStartMin starts exactly here: below 0 already begun or done, a fact that no rule
+ *     judges; from 0 on pinned by hand, and judged like any other
  */
 public record Step(
     String key,
@@ -47,6 +48,11 @@ public record Step(
     people = Set.copyOf(people);
     uses = Map.copyOf(uses);
     tags = Set.copyOf(tags);
+  }
+
+  /** True when it was begun before the origin. */
+  public boolean begun() {
+    return fixedStartMin != null && fixedStartMin < 0;
   }
 
   /** A step that anyone's hands do, at any time. */

@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
+import pourwright.plan.PlanChecker;
 import pourwright.plan.PlanProblem;
 import pourwright.plan.Planner;
 
@@ -51,7 +52,8 @@ public final class CpSatPlanner implements Planner {
   public Outcome plan(PlanProblem problem, Effort effort) {
     Run run = new Run(problem, effort);
     Outcome start = first.plan(problem, effort);
-    if (start instanceof Planned planned) {
+    if (start instanceof Planned planned
+        && PlanChecker.check(problem, planned.plan()).isEmpty()) {
       run.take(planned.plan());
     }
     return run.outcome();
@@ -81,10 +83,6 @@ public final class CpSatPlanner implements Planner {
     Outcome outcome() {
       if (model.isImpossible()) {
         return impossible();
-      }
-      Plan known = best.get() == null ? effort.hint() : best.get();
-      if (known != null) {
-        model.hint(known);
       }
       Search.Result dates = aim("minutes late, weighted", model.tardiness());
       if (dates.impossible()) {
@@ -129,6 +127,11 @@ public final class CpSatPlanner implements Planner {
         limit = LEAST;
         stopped = !aims.isEmpty();
       }
+      Plan known = best.get() == null ? effort.hint() : best.get();
+      if (known != null) {
+        model.model.clearHints();
+        model.hint(known);
+      }
       LinearExpr sum = objective.build();
       Search search = new Search(effort);
       Search.Result result =
@@ -137,7 +140,6 @@ public final class CpSatPlanner implements Planner {
         take(model.plan(result.values()));
         aims.add(new Aim(words, result.value(), result.bound()));
         model.model.addLessOrEqual(sum, result.value());
-        model.hintAll(result.values());
       }
       stopped |= effort.cancelled().getAsBoolean() || !result.answered();
       return result;
@@ -166,6 +168,8 @@ public final class CpSatPlanner implements Planner {
       model.model.addGreaterOrEqual(minutes, start);
       model.model.addGreaterOrEqual(minutes, back);
       model.model.addLessOrEqual(minutes, LinearExpr.term(changed, most));
+      model.follows(minutes, at -> Math.abs(at[step] - was));
+      model.follows(changed, at -> at[step] == was ? 0 : 1);
       return LinearExpr.newBuilder()
           .add(minutes)
           .addTerm(changed, MINUTES_FOR_A_CHANGE)

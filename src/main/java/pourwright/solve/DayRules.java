@@ -31,6 +31,23 @@ final class DayRules {
       from = window.fromMin();
       to = window.toMin();
     }
+
+    boolean holds(long minute) {
+      return from <= minute && minute < to;
+    }
+
+    /** First begin and last end of the steps that fall on this day; its opening twice when none. */
+    long[] span(long[] starts, PlanModel plan) {
+      long first = Long.MAX_VALUE;
+      long last = Long.MIN_VALUE;
+      for (int step : steps) {
+        if (holds(starts[step])) {
+          first = Math.min(first, starts[step]);
+          last = Math.max(last, starts[step] + plan.minutes(step));
+        }
+      }
+      return last == Long.MIN_VALUE ? new long[] {from, from} : new long[] {first, last};
+    }
   }
 
   private final PlanModel plan;
@@ -68,6 +85,7 @@ final class DayRules {
         BoolVar falls = plan.model.newBoolVar("step " + step + " on " + entry.getKey());
         plan.model.addLinearConstraint(plan.starts[step], there.min(), there.max())
             .onlyEnforceIf(falls);
+        plan.follows(falls, at -> day.holds(at[step]) ? 1 : 0);
         choice.add(falls);
         day.steps.add(step);
         day.falls.add(falls);
@@ -83,6 +101,9 @@ final class DayRules {
     BoolVar worked = plan.model.newBoolVar("worked from " + day.from);
     IntVar first = plan.model.newIntVar(day.from, day.to, "first " + day.from);
     IntVar last = plan.model.newIntVar(day.from, day.to, "last " + day.from);
+    plan.follows(worked, at -> day.steps.stream().anyMatch(i -> day.holds(at[i])) ? 1 : 0);
+    plan.follows(first, at -> day.span(at, plan)[0]);
+    plan.follows(last, at -> day.span(at, plan)[1]);
     LinearExprBuilder work = LinearExpr.newBuilder();
     for (int s = 0; s < day.steps.size(); s++) {
       int step = day.steps.get(s);
@@ -105,7 +126,7 @@ final class DayRules {
     sum.add(length).addTerm(worked, DayCount.MINUTES_FOR_A_DAY);
   }
 
-  /** The days' hints follow from the starts; the solver fills them in. */
+  /** True when anybody is ever needed. */
   static boolean applies(PlanProblem problem) {
     return problem.steps().stream().anyMatch(DayCount::attended);
   }

@@ -35,6 +35,9 @@ final class PlanModel {
   /** For each step, who might do it; empty where there is no choice. */
   final List<Map<String, BoolVar>> people = new ArrayList<>();
 
+  private record Follower(IntVar variable, ToLongFunction<long[]> fromStarts) {}
+
+  private final List<Follower> followers = new ArrayList<>();
   private final Map<String, Integer> index;
   private final Domain[] domains;
 
@@ -127,6 +130,7 @@ final class PlanModel {
             model.newIntVar(0, latestEnd(step) - goal.dueMin(), "late " + goal.key());
         LinearExprBuilder end = LinearExpr.newBuilder().add(starts[step]).add(offset);
         model.addGreaterOrEqual(late, end);
+        follows(late, at -> Math.max(0, at[step] + offset));
         sum.addTerm(late, goal.weight());
       }
     }
@@ -138,25 +142,34 @@ final class PlanModel {
     return LinearExpr.newBuilder().addSum(starts);
   }
 
+  /** Says how a variable follows from the starts, so that a hint can be whole. */
+  void follows(IntVar variable, ToLongFunction<long[]> fromStarts) {
+    followers.add(new Follower(variable, fromStarts));
+  }
+
   /** Starts from a plan; steps that it does not place are left open. */
   void hint(Plan plan) {
     Map<String, Placed> places = plan.byStep();
+    long[] values = new long[starts.length];
+    boolean whole = true;
     for (int i = 0; i < starts.length; i++) {
       Placed placed = places.get(problem.steps().get(i).key());
+      whole &= placed != null;
       if (placed != null) {
-        model.addHint(starts[i], placed.startMin());
+        values[i] = placed.startMin();
+        model.addHint(starts[i], values[i]);
         String whom = placed.person();
         people.get(i).forEach((person, does) -> model.addHint(does, person.equals(whom)));
       }
     }
+    if (whole) {
+      hintFollowers(values);
+    }
   }
 
-  /** Starts from a solution: every variable that the model had then. */
-  void hintAll(ToLongFunction<IntVar> value) {
-    model.clearHints();
-    for (int i = 0; i < starts.length; i++) {
-      model.addHint(starts[i], value.applyAsLong(starts[i]));
-      people.get(i).values().forEach(does -> model.addHint(does, value.applyAsLong(does)));
+  private void hintFollowers(long[] values) {
+    for (Follower follower : followers) {
+      model.addHint(follower.variable(), follower.fromStarts().applyAsLong(values));
     }
   }
 

@@ -85,6 +85,7 @@ final class ThingRules {
     IntVar size =
         plan.model.newIntVar(0, plan.latestEnd(to) - plan.domain(from).min(), "size " + name);
     LinearExpr end = LinearExpr.affine(plan.starts[to], 1, plan.minutes(to));
+    plan.follows(size, at -> at[to] + plan.minutes(to) - at[from]);
     return plan.model.newIntervalVar(plan.starts[from], size, end, name);
   }
 
