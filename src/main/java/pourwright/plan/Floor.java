@@ -1,0 +1,36 @@
+package pourwright.plan;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Who works when, and with what, beside the molds that stand on cards.
+ *
+ * @param origin minute 0 of the plan
+ * @param zone the studio's clock
+ * @param days how many days ahead are planned
+ * @param hours hours of each person, by initials
+ * @param melters how many melters
+ * @param racks pieces that the drying rack holds
+ */
+public record Floor(
+    Instant origin,
+    ZoneId zone,
+    int days,
+    Map<String, WorkHours> hours,
+    int melters,
+    int racks) {
+  /** House: one person, one melter, 60 pieces on the rack, 180 days ahead. */
+  public static Floor house(Instant origin, ZoneId zone, List<String> initials) {
+    Map<String, WorkHours> hours = new java.util.TreeMap<>();
+    initials.forEach(i -> hours.put(i, WorkHours.house()));
+    return new Floor(origin, zone, 180, hours, 1, 60);
+  }
+
+  /** Minutes that are planned. */
+  public int horizonMin() {
+    return days * 1440;
+  }
+}

@@ -1,0 +1,140 @@
+package pourwright.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import pourwright.card.CardBook;
+import pourwright.card.Mold;
+import pourwright.order.OrderLine;
+
+/**
+ * From casts and pours to steps with hands, waits and things. A cast: mix and fill · set · demold ·
+ * harden damp · sand · dry · coats · full-dry · fill with water · stand · empty · dry again. A pour:
+ * wick · melt · pour · set · trim · rest · box. Steps and waits: docs/models/plan.md.
+ */
+public final class Routing {
+  static final String MELTER = "melter";
+  static final String RACK = "rack";
+
+  private final MakePlan make;
+  private final CardBook book;
+  private final Habits habits;
+  private final Floor floor;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<Link> links = new ArrayList<>();
+  private final List<Span> spans = new ArrayList<>();
+  private final Map<String, String> lastOfCast = new HashMap<>();
+  private final Map<String, String> lastOfPour = new HashMap<>();
+
+  private Routing(MakePlan make, CardBook book, Habits habits, Floor floor) {
+    this.make = make;
+    this.book = book;
+    this.habits = habits;
+    this.floor = floor;
+  }
+
+  /** Lays out the problem; one goal for each order line that waits for a pour. */
+  public static PlanProblem of(MakePlan make, CardBook book, Habits habits, Floor floor) {
+    Routing routing = new Routing(make, book, habits, floor);
+    make.casts().forEach(c -> routing.add(new CastRoute(c, book, habits).lay()));
+    make.pours().forEach(p -> routing.add(new PourRoute(p, book, habits).lay()));
+    return routing.problem();
+  }
+
+  private void add(Route route) {
+    steps.addAll(route.steps());
+    links.addAll(route.links());
+    spans.addAll(route.spans());
+    String last = steps.get(steps.size() - 1).key();
+    if (route.job() instanceof CastJob cast) {
+      lastOfCast.put(cast.key(), last);
+    } else if (route.job() instanceof PourJob pour) {
+      lastOfPour.put(pour.key(), last);
+      String first = route.steps().get(0).key();
+      for (String cast : pour.after()) {
+        links.add(
+            new Link(
+                lastOfCast.getOrDefault(cast, first),
+                first,
+                0,
+                null,
+                "a vessel is wicked when it is tight and dry"));
+      }
+    }
+  }
+
+  private PlanProblem problem() {
+    return new PlanProblem(
+        floor.origin(),
+        floor.zone(),
+        floor.horizonMin(),
+        resources(),
+        steps,
+        links,
+        spans,
+        goals(),
+        List.of(
+            new Apart("solvent", "flame", "a coat that gives off vapour near a warm melter"),
+            new Apart("dust", "open-wax", "dust from dry powder near open wax"),
+            new Apart("dust", "wet-coat", "dust from dry powder near a wet coat")),
+        List.of(new Washing(MELTER, habits.waits().wash())),
+        PlanProblem.LAST_HOT_START_MIN);
+  }
+
+  private List<Resource> resources() {
+    List<Resource> all = new ArrayList<>();
+    floor
+        .hours()
+        .forEach(
+            (initials, hours) ->
+                all.add(
+                    Resource.person(
+                        "hands:" + initials,
+                        initials,
+                        hours.windows(floor.origin(), floor.zone(), floor.horizonMin()))));
+    for (Mold mold : book.all(Mold.class)) {
+      if (mold.count() > 0) {
+        all.add(
+            Resource.always(
+                "mold:" + mold.code(),
+                mold.name(),
+                Resource.Kind.MOLD,
+                mold.count() * mold.piecesPerCast()));
+      }
+    }
+    all.add(Resource.always(MELTER, "Melter", Resource.Kind.EQUIPMENT, floor.melters()));
+    all.add(Resource.always(RACK, "Drying rack", Resource.Kind.PLACE, floor.racks()));
+    return all;
+  }
+
+  private List<Goal> goals() {
+    List<Goal> goals = new ArrayList<>();
+    for (MakePlan.Served served : make.served()) {
+      OrderLine line = served.line();
+      for (String pour : served.pours()) {
+        goals.add(
+            new Goal(
+                line.key().words() + " / " + pour,
+                "Order " + line.order() + ": " + book.candle(line.design()).name(),
+                lastOfPour.getOrDefault(pour, ""),
+                dueMin(line.dueOn()),
+                1));
+      }
+    }
+    return goals;
+  }
+
+  /** The end of the due day; the horizon where no day was promised. */
+  private int dueMin(@org.jspecify.annotations.Nullable LocalDate dueOn) {
+    if (dueOn == null) {
+      return floor.horizonMin();
+    }
+    long seconds =
+        java.time.Duration.between(
+                floor.origin(), dueOn.plusDays(1).atStartOfDay(floor.zone()).toInstant())
+            .getSeconds();
+    return (int) Math.max(-floor.horizonMin(), Math.min(floor.horizonMin(), seconds / 60));
+  }
+}
