@@ -5,6 +5,8 @@ final class BurnComputations {
   private BurnComputations() {}
 
   static void addTo(Computations all) {
-    // one line for each: all.add("name", NameComputation::new);
+    all.add("burn", BurnComputation::new);
+    all.add("melt-front", MeltFrontComputation::new);
+    all.add("verdict", VerdictComputation::new);
   }
 }

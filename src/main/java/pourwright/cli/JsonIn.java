@@ -49,6 +49,16 @@ public final class JsonIn {
     return node.hasNonNull(name);
   }
 
+  /** True when the field is there and a text. */
+  public boolean isText(String name) {
+    return node.path(name).isTextual();
+  }
+
+  /** True when the field is there and true or false. */
+  public boolean isFlag(String name) {
+    return node.path(name).isBoolean();
+  }
+
   /** A number that must be there. */
   public double number(String name, Range range) {
     JsonNode field = required(name);

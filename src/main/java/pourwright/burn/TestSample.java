@@ -1,0 +1,64 @@
+package pourwright.burn;
+
+import java.util.List;
+
+/**
+ * One candle under test, with its cycles in order.
+ *
+ * @param end how its life ended, as far as it was burnt
+ */
+public record TestSample(List<Cycle> cycles, End end) {
+
+  /** Copies the list. */
+  public TestSample {
+    cycles = List.copyOf(cycles);
+  }
+
+  /** From lighting to putting out. */
+  public record Cycle(List<Reading> readings) {
+
+    /** Copies the list. */
+    public Cycle {
+      readings = List.copyOf(readings);
+    }
+  }
+
+  /** How a life ended. */
+  public enum End {
+    /** Still to be burnt to its end. */
+    NOT_YET("not_yet"),
+    /** Given up before its end. */
+    STOPPED_EARLY("stopped_early"),
+    /** Went out by itself at its end. */
+    SELF_EXTINGUISHED("self_extinguished"),
+    /** All its wax burnt, without harm. */
+    WAX_USED_UP("wax_used_up"),
+    /** Burnt to the depth of wax at which the label says to stop. */
+    STOP_DEPTH("stop_depth"),
+    /** The surface or the vessel burnt. */
+    SURFACE_IGNITED("surface_ignited"),
+    /** The container broke or cracked. */
+    CONTAINER_BROKE("container_broke");
+
+    private final String word;
+
+    End(String word) {
+      this.word = word;
+    }
+
+    /** As written in headless documents. */
+    public String word() {
+      return word;
+    }
+
+    /** True when the end was reached and nothing happened. */
+    public boolean isGood() {
+      return this == SELF_EXTINGUISHED || this == WAX_USED_UP || this == STOP_DEPTH;
+    }
+
+    /** True when the end itself fails the test. */
+    public boolean isBad() {
+      return this == SURFACE_IGNITED || this == CONTAINER_BROKE;
+    }
+  }
+}

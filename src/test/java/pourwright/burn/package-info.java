@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.burn;
+
+import org.jspecify.annotations.NullMarked;
