@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.cost;
+
+import org.jspecify.annotations.NullMarked;
