@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 import pourwright.quantity.QuantityText;
 import pourwright.work.Studio;
@@ -26,6 +28,24 @@ public record Desk(Studio studio, Clock clock, ZoneId zone, Locale locale) {
   /** The studio's day. */
   public LocalDate today() {
     return LocalDate.ofInstant(now(), zone);
+  }
+
+  /** A moment as a clock shows it, such as {@code 14:05}. */
+  public String clockTime(Instant moment) {
+    return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(moment);
+  }
+
+  /** A moment with its day, such as {@code 3 Mar 2026, 14:05}. */
+  public String dayAndTime(Instant moment) {
+    return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+        .withLocale(locale)
+        .withZone(zone)
+        .format(moment);
+  }
+
+  /** A day as people of this locale write it. */
+  public String day(LocalDate day) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale).format(day);
   }
 
   /** Reads and writes amounts as people of this locale do. */

@@ -1,8 +1,5 @@
 package pourwright.page;
 
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import pourwright.page.guard.Sessions;
 
@@ -18,14 +15,7 @@ public record DevicesPage(List<Row> devices) {
   static DevicesPage of(List<Sessions.Device> devices, Desk desk) {
     return new DevicesPage(
         devices.stream()
-            .map(d -> new Row(d.digest(), d.device(), at(d.since(), desk), at(d.seen(), desk)))
+            .map(d -> new Row(d.digest(), d.device(), desk.dayAndTime(d.since()), desk.dayAndTime(d.seen())))
             .toList());
-  }
-
-  private static String at(Instant moment, Desk desk) {
-    return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-        .withLocale(desk.locale())
-        .withZone(desk.zone())
-        .format(moment);
   }
 }

@@ -7,7 +7,7 @@ import io.javalin.config.RoutesConfig;
  * lie, a sentence that says what is done there, and handlers of three lines: read the form, run the
  * use case, show what came of it.
  */
-public interface Place {
+public interface Place extends Corner {
   /** The name as it stands in the navigation, such as "Casting bench". */
   String name();
 
@@ -18,5 +18,6 @@ public interface Place {
   String purpose();
 
   /** Adds the place's routes; every path begins with {@link #path()}. */
+  @Override
   void addTo(RoutesConfig routes);
 }

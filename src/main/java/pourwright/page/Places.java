@@ -3,6 +3,13 @@ package pourwright.page;
 import java.util.List;
 import pourwright.page.board.BoardPlace;
 import pourwright.page.casting.CastingPlace;
+import pourwright.page.house.FileCorner;
+import pourwright.page.house.FindCorner;
+import pourwright.page.house.HistoryCorner;
+import pourwright.page.house.HoldCorner;
+import pourwright.page.house.SettingsCorner;
+import pourwright.page.house.StopCorner;
+import pourwright.page.house.TimerCorner;
 import pourwright.page.now.NowPlace;
 import pourwright.page.orders.OrdersPlace;
 import pourwright.page.pouring.PouringPlace;
@@ -27,5 +34,17 @@ public final class Places {
         new StockroomPlace(desk),
         new SlatePlace(desk),
         new PressPlace(desk));
+  }
+
+  /** What belongs to the whole house. */
+  public static List<Corner> corners(Desk desk) {
+    return List.of(
+        new TimerCorner(desk),
+        new HistoryCorner(desk),
+        new HoldCorner(desk),
+        new StopCorner(desk),
+        new FindCorner(desk),
+        new SettingsCorner(desk),
+        new FileCorner(desk));
   }
 }

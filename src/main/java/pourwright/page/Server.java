@@ -100,6 +100,7 @@ public final class Server implements AutoCloseable {
     BellRoutes ringing = new BellRoutes(site.surroundings(), site.desk().clock());
     ringing.addTo(config.routes);
     bells = ringing;
+    site.corners().forEach(corner -> corner.addTo(config.routes));
     site.places().forEach(place -> place.addTo(config.routes));
   }
 

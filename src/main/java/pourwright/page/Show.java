@@ -58,4 +58,9 @@ public final class Show {
   public static String initials(Context http) {
     return Shell.of(http).remembered(http, "hand");
   }
+
+  /** Remembers who works at this device; an empty string forgets. */
+  public static void rememberInitials(Context http, String initials) {
+    Shell.of(http).remember(http, "hand", initials);
+  }
 }

@@ -8,8 +8,19 @@ import java.util.function.Supplier;
  *
  * @param desk clock, zone, locale
  * @param places the nine, in the order of the navigation
+ * @param corners what belongs to no single place
  * @param surroundings timers, STOP, undo
  * @param ready an empty string when everything the pages need is in order, else what is not
  */
 public record Site(
-    Desk desk, List<Place> places, Surroundings surroundings, Supplier<String> ready) {}
+    Desk desk,
+    List<Place> places,
+    List<Corner> corners,
+    Surroundings surroundings,
+    Supplier<String> ready) {
+  /** The site of an open studio, with everything that can be done there. */
+  public static Site of(Desk desk, Supplier<String> ready) {
+    return new Site(
+        desk, Places.all(desk), Places.corners(desk), new StudioSurroundings(desk), ready);
+  }
+}

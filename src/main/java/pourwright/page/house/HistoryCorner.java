@@ -1,0 +1,106 @@
+package pourwright.page.house;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import pourwright.page.Corner;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.page.StudioSurroundings;
+import pourwright.work.Act;
+import pourwright.work.Deed;
+import pourwright.work.Outcome;
+import pourwright.work.PageOf;
+
+/** Every deed, newest first, each with its way back. */
+public final class HistoryCorner implements Corner {
+  private static final int ROWS = 50;
+  private final Desk desk;
+
+  /** The history of this studio. */
+  public HistoryCorner(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * The page.
+   *
+   * @param rows newest first
+   * @param next what to ask for to see older ones, or an empty string
+   */
+  public record HistoryPage(List<Row> rows, String next) {}
+
+  /**
+   * One deed.
+   *
+   * @param id its number
+   * @param at when
+   * @param by who
+   * @param what what was done to what
+   * @param note what was said about it
+   * @param state such as {@code taken back}, or an empty string
+   * @param button what the button says, or an empty string for none
+   */
+  public record Row(
+      long id, String at, String by, String what, String note, String state, String button) {}
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/history", this::show);
+    routes.post("/history/{id}/undo", http -> undo(http, Numbers.of(http.pathParam("id"))));
+    routes.post("/undo", this::undoLast);
+  }
+
+  private void show(Context http) {
+    String after = http.queryParam("after");
+    PageOf<Deed> deeds = desk.studio().history(after, ROWS);
+    String next = deeds.next();
+    List<Row> rows = deeds.items().stream().map(this::row).toList();
+    Show.page(http, "house/history.jte", new HistoryPage(rows, next == null ? "" : next));
+  }
+
+  private Row row(Deed deed) {
+    String subject =
+        deed.subject().kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    String of = deed.undoes() == null ? "" : ", deed " + deed.undoes();
+    return new Row(
+        deed.id(),
+        desk.dayAndTime(deed.at()),
+        deed.by(),
+        deed.verb() + of + ": " + subject + " " + deed.subject().id(),
+        deed.note(),
+        deed.undone() ? "taken back" : "",
+        deed.undone() ? "" : deed.undoes() == null ? "Undo" : "Redo");
+  }
+
+  private void undoLast(Context http) {
+    Optional<Deed> last = StudioSurroundings.undoable(desk);
+    if (last.isEmpty()) {
+      Show.done(
+          http,
+          Said.note("There is nothing to take back.", ""),
+          Numbers.ownPath(Form.of(http).value("back")));
+      return;
+    }
+    undo(http, last.get().id());
+  }
+
+  private void undo(Context http, long id) {
+    Form form = Form.of(http);
+    String by = Show.initials(http);
+    Act act = Act.of(by.isEmpty() ? "?" : by, form.requestKey());
+    Outcome<Deed> outcome = desk.studio().undo.run(act, id);
+    String back = form.value("back");
+    Said said =
+        outcome instanceof Outcome.Refused<Deed> refused
+            ? Said.refused(refused)
+            : new Said(
+                Said.Tone.DONE,
+                "Taken back.",
+                "Nothing was erased; the history has a button to do it again.");
+    Show.done(http, said, back.isEmpty() ? "/history" : Numbers.ownPath(back));
+  }
+}

@@ -1,0 +1,91 @@
+package pourwright.page.house;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pourwright.batch.BatchKind;
+import pourwright.page.Corner;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.work.Act;
+import pourwright.work.BurnTest;
+import pourwright.work.Outcome;
+
+/** STOP: everything that burns or melts, with what to do, and one button that says it is out. */
+public final class StopCorner implements Corner {
+  private final Desk desk;
+
+  /** STOP for this studio. */
+  public StopCorner(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * The page.
+   *
+   * @param form what was typed
+   * @param burning candles that burn
+   * @param melting pours under way
+   */
+  public record StopPage(Form form, List<String> burning, List<String> melting) {
+    /** Whether anything is hot. */
+    public boolean hot() {
+      return !burning.isEmpty() || !melting.isEmpty();
+    }
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/stop", http -> Show.page(http, "house/stop.jte", page(Form.blank())));
+    routes.post("/stop", this::stop);
+  }
+
+  private StopPage page(Form form) {
+    return desk.studio()
+        .look(
+            books -> {
+              List<String> burning = new ArrayList<>();
+              for (BurnTest.Cycle cycle : books.burns().burning()) {
+                burning.add(
+                    "test " + books.burns().testOfCycle(cycle.id()) + ", cycle " + cycle.number()
+                        + ", lit at " + desk.clockTime(cycle.litAt()));
+              }
+              List<String> melting =
+                  books.batches().running().stream()
+                      .filter(b -> b.plan().kind() == BatchKind.POUR)
+                      .map(b -> "pour " + b.mark().text() + ", since " + desk.clockTime(b.startedAt()))
+                      .toList();
+              return new StopPage(form, burning, melting);
+            });
+  }
+
+  private void stop(Context http) {
+    Form form = Form.of(http);
+    Optional<Act> act = form.act(http, "stopped");
+    if (act.isEmpty()) {
+      Show.again(http, "house/stop.jte", page(form));
+      return;
+    }
+    List<BurnTest.Cycle> burning = desk.studio().look(books -> books.burns().burning());
+    List<String> left = new ArrayList<>();
+    for (BurnTest.Cycle cycle : burning) {
+      Act each = new Act(act.get().by(), act.get().requestKey() + "-" + cycle.id(), "STOP");
+      if (desk.studio().burnTests.putOut(each, cycle.id(), "stopped for safety")
+          instanceof Outcome.Refused<?> refused) {
+        left.add(refused.sentence());
+      }
+    }
+    Said said =
+        left.isEmpty()
+            ? new Said(
+                Said.Tone.DONE,
+                burning.isEmpty() ? "Noted." : burning.size() + " burning cycles are ended.",
+                "Pours under way stay open: finish or close them at the pouring bench.")
+            : Said.warning("Not all could be noted.", String.join("; ", left));
+    Show.done(http, said, "/stop");
+  }
+}
