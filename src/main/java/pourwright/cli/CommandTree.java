@@ -32,7 +32,9 @@ public final class CommandTree {
     for (Object command : DataCommands.all(doors)) {
       CommandLine sub = new CommandLine(command);
       sub.getCommandSpec().mixinStandardHelpOptions(true);
-      line.addSubcommand(sub);
+      if (doors.open().contains(sub.getCommandName())) {
+        line.addSubcommand(sub);
+      }
     }
     line.getCommandSpec().versionProvider(version);
     line.getSubcommands().values().forEach(s -> s.getCommandSpec().versionProvider(version));

@@ -3,6 +3,7 @@ package pourwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What the commands open: implemented where the program is wired together. Each returns an exit code. */
 public interface Doors {
@@ -11,6 +12,9 @@ public interface Doors {
    * the settings file or the default.
    */
   record Flags(Map<String, String> given) {}
+
+  /** The names of the commands behind which there is something. */
+  Set<String> open();
 
   /** Starts the studio and serves pages until the process is stopped. */
   int start(Flags flags, boolean sample);
@@ -37,22 +41,34 @@ public interface Doors {
       boolean json) {}
 
   /** Reads an order file, plans, prints the plan and writes the sheets. */
-  int plan(Flags flags, PlanWish wish);
+  default int plan(Flags flags, PlanWish wish) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Makes the sample studio of so many years in the data folder. */
-  int demo(Flags flags, int years, long seed);
+  default int demo(Flags flags, int years, long seed) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Writes a verified backup. */
-  int backup(Flags flags, Path target);
+  default int backup(Flags flags, Path target) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Puts a backup in place of what the data folder holds, which is kept as a backup itself. */
-  int restore(Flags flags, Path source);
+  default int restore(Flags flags, Path source) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Writes every table in an open format. */
-  int export(Flags flags, Path target, String profile);
+  default int export(Flags flags, Path target, String profile) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Reads an order file into the order book, whole or not at all. */
-  int importOrders(Flags flags, Path source, Map<String, String> map);
+  default int importOrders(Flags flags, Path source, Map<String, String> map) {
+    throw new UnsupportedOperationException();
+  }
 
   /** Says in plain words whether installation and data folder are sound. */
   int inspect(Flags flags);

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,6 +47,11 @@ final class DataFolder implements AutoCloseable {
     }
   }
 
+  /** Takes the folder for a command that must have it alone; throws when another process has it. */
+  static DataFolder hold(Path folder) {
+    return take(folder).orElseThrow(() -> new FolderTaken(folder, addressIn(folder)));
+  }
+
   private static @Nullable FileLock tryLock(FileChannel channel) throws IOException {
     try {
       return channel.tryLock();
@@ -63,20 +67,6 @@ final class DataFolder implements AutoCloseable {
       if (posix) {
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
       }
-    }
-  }
-
-  /** Whether a folder is missing or holds nothing but what the lock left there. */
-  static boolean empty(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return true;
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(f -> String.valueOf(f.getFileName()))
-          .allMatch(n -> n.equals(LOCK) || n.equals(RUNNING));
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the data folder " + folder, e);
     }
   }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import pourwright.cli.CommandTree;
 import pourwright.cli.Computations;
 import pourwright.cli.ComputeCommand;
 import pourwright.cli.SolveComputations;
@@ -29,11 +30,14 @@ public final class Main {
         String[] rest = Arrays.copyOfRange(words, 1, words.length);
         return new ComputeCommand(computations(), out, err).run(rest, System.in);
       }
-      if (words.length > 0 && words[0].equals("bench")) {
-        return Benches.run(Arrays.copyOfRange(words, 1, words.length), out, err);
-      }
-      err.println("pourwright: nothing to do yet for " + Arrays.toString(words));
-      return 2;
+      Commands commands = new Commands(Machine.thisOne(), System.in, out, err);
+      return new CommandTree(
+              commands,
+              Commands::version,
+              Commands.writer(out),
+              Commands.writer(err),
+              commands::trouble)
+          .run(words);
     } finally {
       out.flush();
       err.flush();

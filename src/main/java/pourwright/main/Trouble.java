@@ -11,6 +11,7 @@ import org.slf4j.LoggerFactory;
 import pourwright.cli.ExitCode;
 import pourwright.page.PassphraseMissing;
 import pourwright.page.PortTaken;
+import pourwright.store.StoreTrouble;
 
 /** Says what went wrong in a sentence and which exit code that is. */
 final class Trouble {
@@ -27,6 +28,9 @@ final class Trouble {
   }
 
   static int codeOf(Throwable e) {
+    if (e instanceof StoreTrouble trouble) {
+      return trouble.kind().exitCode();
+    }
     if (e instanceof FolderTaken) {
       return ExitCode.LOCKED;
     }
@@ -56,6 +60,9 @@ final class Trouble {
   }
 
   private static String sentence(Throwable e, int code) {
+    if (e instanceof StoreTrouble trouble) {
+      return trouble.sentence() + "; " + trouble.hint();
+    }
     if (code == ExitCode.DISK) {
       return "the disk is full or may not be written: " + deepest(e);
     }

@@ -19,6 +19,7 @@ import pourwright.page.guard.Token;
  * @param said what the last act came to
  * @param assets a word that changes when style or script change
  * @param shared whether other devices can reach this studio
+ * @param sample whether this is the sample studio
  */
 public record Frame(
     String studio,
@@ -32,7 +33,8 @@ public record Frame(
     String lastDeed,
     Optional<Said> said,
     String assets,
-    boolean shared) {
+    boolean shared,
+    boolean sample) {
 
   /**
    * One entry of the navigation.

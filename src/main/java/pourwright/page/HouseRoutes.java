@@ -6,6 +6,8 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.HttpResponseException;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pourwright.page.guard.Attempts;
@@ -17,6 +19,8 @@ import pourwright.page.guard.TurnedAway;
 /** What belongs to the house and to no place: door, files, health, sign-in, look, errors. */
 public final class HouseRoutes {
   private static final Logger LOG = LoggerFactory.getLogger(HouseRoutes.class);
+
+  private static final long OPENING_MS = 300;
 
   private final Site site;
   private final Shell shell;
@@ -46,6 +50,7 @@ public final class HouseRoutes {
     routes.get("/devices", this::devices);
     routes.post("/devices/end", this::endDevice);
     routes.post("/look", this::look);
+    routes.post("/own-studio", this::ownStudio);
     routes.get("/help", http -> Show.page(http, "desk/help.jte", site.places()));
     routes.exception(TurnedAway.class, this::turnedAway);
     routes.exception(HttpResponseException.class, this::refusedByServer);
@@ -91,6 +96,17 @@ public final class HouseRoutes {
   private void endDevice(Context http) {
     sessions.end(Form.of(http).value("device"));
     Show.done(http, Said.done("That device is signed out."), "/devices");
+  }
+
+  /** Begins a studio of her own: this one closes, hers opens at the same address. */
+  private void ownStudio(Context http) {
+    Runnable start = site.startOwn();
+    if (start == null) {
+      http.redirect("/", HttpStatus.SEE_OTHER);
+      return;
+    }
+    Show.page(http, "desk/opening.jte", "");
+    CompletableFuture.delayedExecutor(OPENING_MS, TimeUnit.MILLISECONDS).execute(start);
   }
 
   private void look(Context http) {

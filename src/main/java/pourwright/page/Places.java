@@ -10,6 +10,7 @@ import pourwright.page.house.HoldCorner;
 import pourwright.page.house.SettingsCorner;
 import pourwright.page.house.StopCorner;
 import pourwright.page.house.TimerCorner;
+import pourwright.page.house.WelcomeCorner;
 import pourwright.page.now.NowPlace;
 import pourwright.page.orders.OrdersPlace;
 import pourwright.page.pouring.PouringPlace;
@@ -45,6 +46,7 @@ public final class Places {
         new StopCorner(desk),
         new FindCorner(desk),
         new SettingsCorner(desk),
-        new FileCorner(desk));
+        new FileCorner(desk),
+        new WelcomeCorner(desk));
   }
 }

@@ -21,6 +21,7 @@ final class Shell {
   private final Surroundings surroundings;
   private final ServerSettings settings;
   private final Door door;
+  private final boolean sample;
   private final Templates templates = new Templates();
   private final StaticFiles files = new StaticFiles();
   private final Map<String, Said> saidToVisit =
@@ -37,6 +38,7 @@ final class Shell {
     this.places = site.places();
     this.desk = site.desk();
     this.surroundings = site.surroundings();
+    this.sample = site.startOwn() != null;
     this.settings = settings;
     this.door = door;
   }
@@ -101,7 +103,8 @@ final class Shell {
         surroundings.lastDeed(),
         takeSaid(http),
         files.version(),
-        !settings.loopbackOnly());
+        !settings.loopbackOnly(),
+        sample);
   }
 
   private static boolean belongs(String path, String place) {

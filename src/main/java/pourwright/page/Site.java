@@ -2,6 +2,7 @@ package pourwright.page;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the server shows: the places, and what stands around every page.
@@ -10,6 +11,7 @@ import java.util.function.Supplier;
  * @param places the nine, in the order of the navigation
  * @param corners what belongs to no single place
  * @param surroundings timers, STOP, undo
+ * @param startOwn begins a studio of her own, where this is the sample studio; else null
  * @param ready an empty string when everything the pages need is in order, else what is not
  */
 public record Site(
@@ -17,10 +19,16 @@ public record Site(
     List<Place> places,
     List<Corner> corners,
     Surroundings surroundings,
+    @Nullable Runnable startOwn,
     Supplier<String> ready) {
   /** The site of an open studio, with everything that can be done there. */
   public static Site of(Desk desk, Supplier<String> ready) {
     return new Site(
-        desk, Places.all(desk), Places.corners(desk), new StudioSurroundings(desk), ready);
+        desk, Places.all(desk), Places.corners(desk), new StudioSurroundings(desk), null, ready);
+  }
+
+  /** The same site as the sample studio, which offers to begin one of her own. */
+  public Site offering(@Nullable Runnable start) {
+    return new Site(desk, places, corners, surroundings, start, ready);
   }
 }

@@ -16,12 +16,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** The nine places answer, each with its name, and the house around them stands. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PlacesTest {
+  private Desk desk;
   private Server server;
   private Visitor visitor;
 
   @BeforeAll
   void openTheStudio(@TempDir Path folder) {
-    server = TestStudio.open(folder);
+    desk = TestStudio.desk(folder);
+    server = TestStudio.open(desk, folder);
     visitor = new Visitor(server.port());
   }
 
@@ -32,7 +34,7 @@ class PlacesTest {
 
   @Test
   void theNinePlacesOfTheDesignAnswerInTheirOrder() {
-    List<Place> places = Places.all(TestStudio.desk());
+    List<Place> places = Places.all(desk);
     assertThat(places)
         .extracting(Place::name)
         .containsExactly(

@@ -7,30 +7,41 @@ import java.util.Locale;
 import java.util.Set;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.SecretsFile;
+import pourwright.store.DataFolder;
+import pourwright.store.HashedFiles;
+import pourwright.store.SqliteStore;
 import pourwright.work.Studio;
 
 /** A studio for tests, on loopback and any free port. */
 public final class TestStudio {
   private TestStudio() {}
 
-  private static Studio studio() {
-    return new Studio(new NoBooks(), Clock.systemUTC(), new NoFiles());
+  /** An English studio in UTC by the system's clock, its books in this folder. */
+  public static Desk desk(Path folder) {
+    return desk(folder, Clock.systemUTC());
   }
 
-  /** The desk of an English studio in UTC by the system's clock. */
-  public static Desk desk() {
-    return new Desk(studio(), Clock.systemUTC(), ZoneOffset.UTC, Locale.UK);
+  /** An English studio in UTC by this clock, its books in this folder. */
+  public static Desk desk(Path folder, Clock clock) {
+    DataFolder data = new DataFolder(folder);
+    Studio studio =
+        new Studio(SqliteStore.open(data).unitOfWork(), clock, new HashedFiles(data));
+    return new Desk(studio, clock, ZoneOffset.UTC, Locale.UK);
   }
 
-  /** A started server whose secrets lie in this folder. */
+  /** A started server of an empty studio in this folder. */
   public static Server open(Path folder) {
-    return open(site(), ServerSettings.onAnyPort("Test studio"), folder);
+    return open(desk(folder), folder);
   }
 
-  /** The places of an English studio, nothing running. */
-  public static Site site() {
-    Desk desk = desk();
-    return new Site(desk, Places.all(desk), Surroundings.quiet(), () -> "");
+  /** A started server of the studio at this desk. */
+  public static Server open(Desk desk, Path folder) {
+    return open(site(desk), ServerSettings.onAnyPort("Test studio"), folder);
+  }
+
+  /** All pages at this desk. */
+  public static Site site(Desk desk) {
+    return Site.of(desk, () -> "");
   }
 
   /** A started server of this site. */

@@ -30,7 +30,7 @@ class SharedStudioTest {
   @BeforeEach
   void share(@TempDir Path dir) {
     folder = dir;
-    server = TestStudio.share(TestStudio.site(), folder, PASSPHRASE);
+    server = TestStudio.share(TestStudio.site(TestStudio.desk(folder)), folder, PASSPHRASE);
   }
 
   @AfterEach
@@ -41,7 +41,7 @@ class SharedStudioTest {
   @Test
   void withoutAPassphraseTheStudioIsNotShared(@TempDir Path fresh) {
     ServerSettings open = new ServerSettings("0.0.0.0", 0, 0, Set.of(), "Test studio");
-    assertThatThrownBy(() -> new Server(TestStudio.site(), open, new SecretsFile(fresh)))
+    assertThatThrownBy(() -> new Server(TestStudio.site(TestStudio.desk(fresh)), open, new SecretsFile(fresh)))
         .isInstanceOf(PassphraseMissing.class)
         .hasMessageContaining("pourwright passphrase");
   }

@@ -1,0 +1,92 @@
+package pourwright.main;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import pourwright.cli.Doors;
+import pourwright.cli.ExitCode;
+
+/** What stands behind the commands. */
+final class Commands implements Doors {
+  private final House house;
+  private final PrintStream out;
+  private final PrintStream err;
+  private final PrintWriter say;
+
+  Commands(Machine machine, InputStream in, PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+    this.say = writer(out);
+    this.house = new House(machine, in, say, writer(err));
+  }
+
+  /** A writer of UTF-8 that sends every line at once. */
+  static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  @Override
+  public Set<String> open() {
+    return Set.of("inspect", "bench", "passphrase", "settings");
+  }
+
+  @Override
+  public int start(Flags flags, boolean sample) {
+    return house.start(flags, sample);
+  }
+
+  @Override
+  public int paths(Flags flags) {
+    return house.paths(flags);
+  }
+
+  @Override
+  public int settings(Flags flags) {
+    return house.printSettings(flags);
+  }
+
+  @Override
+  public int passphrase(Flags flags) {
+    return house.passphrase(flags);
+  }
+
+  @Override
+  public int inspect(Flags flags) {
+    return new Inspection(house.settings(flags), say).run();
+  }
+
+  @Override
+  public int bench(Flags flags, String which, List<String> more) {
+    List<String> words = new ArrayList<>(List.of(which));
+    words.addAll(more);
+    try {
+      return Benches.run(words.toArray(String[]::new), out, err);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The lines of {@code --version}. */
+  static String[] version() {
+    String version = Commands.class.getPackage().getImplementationVersion();
+    return new String[] {
+      "pourwright " + (version == null ? "(from its classes)" : version),
+      "Java " + Runtime.version() + ", " + System.getProperty("os.name", "") + " "
+          + System.getProperty("os.arch", "")
+    };
+  }
+
+  /** Says what went wrong and which code that is. */
+  int trouble(Exception e) {
+    return e instanceof RuntimeException || e instanceof IOException
+        ? Trouble.tell(e, writer(err))
+        : ExitCode.ERROR;
+  }
+}

@@ -1,0 +1,114 @@
+package pourwright.main;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pourwright.page.Desk;
+import pourwright.page.Site;
+import pourwright.store.DataFolder;
+import pourwright.store.HashedFiles;
+import pourwright.store.PostgresStore;
+import pourwright.store.SqliteStore;
+import pourwright.store.Store;
+import pourwright.work.Studio;
+
+/** An open studio: its store, its use cases, its pages, put together with plain constructors. */
+public final class Wiring implements AutoCloseable {
+  private final DataFolder folder;
+  private final Store store;
+  private final Studio studio;
+  private final Clock clock;
+
+  private Wiring(DataFolder folder, Store store, Clock clock) {
+    this.folder = folder;
+    this.store = store;
+    this.clock = clock;
+    this.studio = new Studio(store.unitOfWork(), clock, new HashedFiles(folder));
+  }
+
+  /**
+   * Opens the studio of a folder.
+   *
+   * @param root the data folder
+   * @param db a PostgreSQL address, or an empty string for the file in the folder
+   * @param clock the moment and the studio's zone
+   */
+  public static Wiring open(Path root, String db, Clock clock) {
+    DataFolder folder = new DataFolder(root);
+    Store store = db.isEmpty() ? SqliteStore.open(folder) : PostgresStore.open(db);
+    return new Wiring(folder, store, clock);
+  }
+
+  /** The clock of this machine, in its zone. */
+  public static Clock systemClock() {
+    return Clock.system(ZoneId.systemDefault());
+  }
+
+  /** The use cases and books. */
+  public Studio studio() {
+    return studio;
+  }
+
+  /** The store below. */
+  public Store store() {
+    return store;
+  }
+
+  /** The folder. */
+  public Path root() {
+    return folder.root();
+  }
+
+  /** Whether a studio was begun in a folder. */
+  public static boolean hasStudio(Path root) {
+    return new DataFolder(root).hasStudio();
+  }
+
+  /** What the studio calls itself. */
+  public String name() {
+    return settings().getOrDefault("studio.name", "Your studio");
+  }
+
+  private Map<String, String> settings() {
+    return studio.look(books -> books.settings().all());
+  }
+
+  /** The desk that pages are made at. */
+  public Desk desk() {
+    Locale locale = Locale.forLanguageTag(settings().getOrDefault("locale", "en-GB"));
+    return new Desk(studio, clock, clock.getZone(), locale);
+  }
+
+  /**
+   * The pages.
+   *
+   * @param startOwn what begins a studio of her own, where this is the sample; else null
+   */
+  public Site site(@Nullable Runnable startOwn) {
+    return Site.of(desk(), this::trouble).offering(startOwn);
+  }
+
+  /** An empty string while the books can be read, else what is wrong. */
+  private String trouble() {
+    try {
+      studio.look(books -> books.settings().value("studio.name"));
+      return "";
+    } catch (RuntimeException e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
+
+  /** Sentences about what is not as it should be. */
+  public List<String> unsound() {
+    return store.unsound();
+  }
+
+  @Override
+  public void close() {
+    store.close();
+  }
+}
