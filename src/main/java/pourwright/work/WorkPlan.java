@@ -1,0 +1,167 @@
+package pourwright.work;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Grade;
+import pourwright.batch.Piece;
+import pourwright.card.CandleDesign;
+import pourwright.card.CardBook;
+import pourwright.card.Person;
+import pourwright.order.OrderLine;
+import pourwright.plan.Explosion;
+import pourwright.plan.Floor;
+import pourwright.plan.Habits;
+import pourwright.plan.InHand;
+import pourwright.plan.MakePlan;
+import pourwright.plan.Plan;
+import pourwright.plan.PlanProblem;
+import pourwright.plan.Planner;
+import pourwright.plan.Routing;
+import pourwright.plan.VesselKind;
+import pourwright.stock.Shelf;
+
+/**
+ * From order lines and the books to a plan: what is to be made, of which lots, and when.
+ *
+ * @param book the cards it was made from
+ * @param inHand what there was
+ * @param habits how the studio works
+ * @param floor who and what there is
+ * @param make casts, pours, needs, draws
+ * @param problem the steps
+ * @param outcome the plan, or why there is none
+ */
+public record WorkPlan(
+    CardBook book,
+    InHand inHand,
+    Habits habits,
+    Floor floor,
+    MakePlan make,
+    PlanProblem problem,
+    Planner.Outcome outcome) {
+
+  private static final int PIECES_AT_ONCE = 500;
+  private static final int PIECES_MAX = 20_000;
+
+  /** The plan; null where there is none. */
+  public @Nullable Plan plan() {
+    return outcome instanceof Planner.Planned planned ? planned.plan() : null;
+  }
+
+  /** Why there is no plan; empty where there is one. */
+  public List<String> reasons() {
+    if (outcome instanceof Planner.Impossible impossible) {
+      return impossible.reasons();
+    }
+    return outcome instanceof Planner.NotFound notFound ? notFound.reasons() : List.of();
+  }
+
+  /**
+   * Plans order lines.
+   *
+   * @param books as one transaction sees them
+   * @param lines what is ordered
+   * @param now minute 0
+   * @param zone the studio's clock
+   * @param planner who orders the steps
+   */
+  public static WorkPlan of(
+      Books books, List<OrderLine> lines, Instant now, ZoneId zone, Planner planner) {
+    CardBook book = Drawers.book(books);
+    InHand inHand = inHand(books, book, LocalDate.ofInstant(now, zone));
+    Habits habits = Habits.HOUSE;
+    Floor floor = floor(books, book, now, zone);
+    MakePlan make = Explosion.of(lines, book, inHand, habits);
+    PlanProblem problem = Routing.of(make, book, habits, floor);
+    Planner.Outcome outcome =
+        planner.plan(problem, Planner.Effort.of(Duration.ofSeconds(5)));
+    return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);
+  }
+
+  /** Who works here, with house hours; one maker where no person is written down. */
+  public static Floor floor(Books books, CardBook book, Instant now, ZoneId zone) {
+    List<String> initials =
+        book.all(Person.class).stream()
+            .filter(p -> p.role() == Person.Role.MAKER)
+            .map(Person::initials)
+            .toList();
+    String said = books.settings().value("plan.hands").orElse("");
+    List<String> hands =
+        said.isBlank()
+            ? initials.isEmpty() ? List.of("MAKER") : initials
+            : List.of(said.strip().split("[ ,]+"));
+    return Floor.house(now, zone, hands);
+  }
+
+  /** What is there: candles that may be sold or soon may, vessels on their way, lots. */
+  public static InHand inHand(Books books, CardBook book, LocalDate today) {
+    Set<String> held =
+        books.holds().standing().stream()
+            .filter(h -> h.subject().kind() == Subject.Kind.PIECE)
+            .map(h -> h.subject().id())
+            .collect(Collectors.toSet());
+    Set<String> heldDesigns =
+        books.holds().standing().stream()
+            .filter(h -> h.subject().kind() == Subject.Kind.CARD)
+            .map(h -> h.subject().id())
+            .collect(Collectors.toSet());
+    Map<String, Integer> candles = new HashMap<>();
+    for (String state : List.of("Rested", "Resting", "Poured")) {
+      for (Piece piece : pieces(books, state)) {
+        String design = piece.candle().orElse("");
+        if (isFirst(piece) && !held.contains("" + piece.id())
+            && !heldDesigns.contains("candle/" + design)) {
+          candles.merge(design, 1, Integer::sum);
+        }
+      }
+    }
+    Map<VesselKind, Integer> vessels = new TreeMap<>();
+    for (String state : List.of("Dry", "Damp", "Hardened", "Green")) {
+      for (Piece piece : pieces(books, state)) {
+        VesselKind kind = kind(books, book, piece);
+        if (kind != null && isFirst(piece) && !held.contains("" + piece.id())) {
+          vessels.merge(kind, 1, Integer::sum);
+        }
+      }
+    }
+    Map<String, List<Shelf>> shelves =
+        books.lots().allShelves().stream()
+            .collect(Collectors.groupingBy(s -> s.lot().material()));
+    return new InHand(candles, vessels, shelves, today);
+  }
+
+  private static boolean isFirst(Piece piece) {
+    return piece.grade() == null || piece.grade() == Grade.FIRST;
+  }
+
+  private static List<Piece> pieces(Books books, String state) {
+    List<Piece> all = new java.util.ArrayList<>();
+    String after = null;
+    do {
+      PageOf<Piece> page =
+          books.pieces().list(new PieceBook.Which(null, state), after, PIECES_AT_ONCE);
+      all.addAll(page.items());
+      after = page.next();
+    } while (after != null && all.size() < PIECES_MAX);
+    return all;
+  }
+
+  /** A vessel's mix is that of its cast; its finish is that of the candles it is written for. */
+  private static @Nullable VesselKind kind(Books books, CardBook book, Piece piece) {
+    String mix = books.batches().batch(piece.madeIn()).map(b -> b.plan().card()).orElse("");
+    return book.all(CandleDesign.class).stream()
+        .filter(c -> c.vessel().equals(piece.vesselDesign()) && c.mix().equals(mix))
+        .map(VesselKind::of)
+        .findFirst()
+        .orElse(null);
+  }
+}
