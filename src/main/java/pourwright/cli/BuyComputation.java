@@ -14,6 +14,7 @@ import pourwright.stock.Purchase;
 import pourwright.stock.PurchaseList;
 import pourwright.stock.PurchaseList.Need;
 import pourwright.stock.PurchaseList.Offer;
+import pourwright.stock.PurchaseList.PriceFrom;
 import pourwright.stock.PurchaseList.Supplier;
 import pourwright.stock.Purchasing;
 
@@ -96,8 +97,20 @@ final class BuyComputation implements Computation {
                 in.text("material"),
                 in.text("supplier"),
                 in.number("pack_g", Range.POSITIVE),
-                in.number("price", Range.NOT_NEGATIVE),
+                prices(in),
                 available(in)));
+  }
+
+  private static List<PriceFrom> prices(JsonIn in) {
+    List<PriceFrom> prices = new ArrayList<>();
+    prices.add(new PriceFrom(1, in.number("price", Range.NOT_NEGATIVE)));
+    for (JsonIn step : in.objects("price_steps", false)) {
+      prices.add(
+          new PriceFrom(
+              step.whole("from_packs", 2, PurchaseList.NO_LIMIT),
+              step.number("price", Range.NOT_NEGATIVE)));
+    }
+    return prices;
   }
 
   /** True or absent: any number; false: none; a whole number: so many packs. */

@@ -16,6 +16,7 @@ import pourwright.quantity.Mass;
 import pourwright.stock.Purchase;
 import pourwright.stock.PurchaseList;
 import pourwright.stock.PurchaseList.Offer;
+import pourwright.stock.PurchaseList.PriceFrom;
 import pourwright.stock.PurchaseList.Supplier;
 import pourwright.stock.Purchasing;
 
@@ -49,41 +50,75 @@ public final class CpSatPurchasing implements Purchasing {
     private final CpModel model = Cp.model();
     private final PurchaseList list;
     private final IntVar[] counts;
-    private final long[] prices;
+    private final LinearExpr[] goods;
     private final List<Parcel> parcels = new ArrayList<>();
 
     Model(PurchaseList list) {
       this.list = list;
       List<Offer> offers = list.offers();
-      prices = offers.stream().mapToLong(o -> Cp.millionths(o.price())).toArray();
       counts = new IntVar[offers.size()];
+      goods = new LinearExpr[offers.size()];
       Map<String, Mass> needed = list.needed();
+      LinearExprBuilder cost = LinearExpr.newBuilder();
       for (int i = 0; i < counts.length; i++) {
-        counts[i] = model.newIntVar(0, most(i, needed), "packs of offer " + i);
+        long most = most(offers.get(i), needed);
+        counts[i] = model.newIntVar(0, most, "packs of offer " + i);
+        goods[i] = goods(i, most);
+        cost.add(goods[i]);
       }
       needed.forEach(this::cover);
-      LinearExprBuilder cost = LinearExpr.newBuilder().addWeightedSum(counts, prices);
       list.suppliers().forEach(supplier -> addParcel(supplier, cost));
       model.minimize(cost);
     }
 
-    /** No cheapest purchase holds more packs: all that is needed, or all that makes it free. */
-    private long most(int offer, Map<String, Mass> needed) {
-      Offer it = list.offers().get(offer);
-      long need = needed.getOrDefault(it.material(), Mass.ZERO).micrograms();
-      long cover = ceiling(need, it.pack().micrograms());
+    /**
+     * No cheapest purchase holds more packs: all that is needed, all that makes the parcel free, or
+     * the first pack of a price step beyond.
+     */
+    private long most(Offer offer, Map<String, Mass> needed) {
+      long need = needed.getOrDefault(offer.material(), Mass.ZERO).micrograms();
+      long cover = ceiling(need, offer.pack().micrograms());
+      long step = offer.prices().get(offer.prices().size() - 1).packs();
+      long cheapest =
+          offer.prices().stream().mapToLong(p -> Cp.millionths(p.price())).min().orElse(0);
       long filler =
           list.suppliers().stream()
-              .filter(s -> s.name().equals(it.supplier()) && prices[offer] > 0)
-              .mapToLong(
-                  s -> ceiling(Cp.millionths(s.freeFrom().orElse(0)), prices[offer]))
+              .filter(s -> s.name().equals(offer.supplier()) && cheapest > 0)
+              .mapToLong(s -> ceiling(Cp.millionths(s.freeFrom().orElse(0)), cheapest))
               .max()
               .orElse(0);
-      return Math.min(it.available(), Math.max(cover, filler));
+      return Math.min(offer.available(), Math.max(cover, Math.max(filler, step > 1 ? step : 0)));
     }
 
     private static long ceiling(long amount, long part) {
       return (amount + part - 1) / part;
+    }
+
+    /** Price of the packs: one step of the price applies to all of them. */
+    private LinearExpr goods(int offer, long most) {
+      List<PriceFrom> prices = list.offers().get(offer).prices();
+      if (prices.size() == 1) {
+        return LinearExpr.term(counts[offer], Cp.millionths(prices.get(0).price()));
+      }
+      LinearExprBuilder sum = LinearExpr.newBuilder();
+      LinearExprBuilder all = LinearExpr.newBuilder();
+      List<BoolVar> applies = new ArrayList<>();
+      for (int p = 0; p < prices.size(); p++) {
+        long from = prices.get(p).packs();
+        long to = p + 1 < prices.size() ? Math.min(most, prices.get(p + 1).packs() - 1L) : most;
+        if (from <= to) {
+          BoolVar chosen = model.newBoolVar("step " + p + " of offer " + offer);
+          IntVar packs = model.newIntVar(0, to, "packs at step " + p + " of offer " + offer);
+          model.addLinearConstraint(packs, from, to).onlyEnforceIf(chosen);
+          model.addEquality(packs, 0).onlyEnforceIf(chosen.not());
+          applies.add(chosen);
+          all.add(packs);
+          sum.addTerm(packs, Cp.millionths(prices.get(p).price()));
+        }
+      }
+      model.addAtMostOne(applies.toArray(new BoolVar[0]));
+      model.addEquality(counts[offer], all);
+      return sum.build();
     }
 
     private void cover(String material, Mass need) {
@@ -107,17 +142,17 @@ public final class CpSatPurchasing implements Purchasing {
         return;
       }
       BoolVar paid = model.newBoolVar("shipping of " + supplier.name());
-      LinearExprBuilder goods = LinearExpr.newBuilder();
+      LinearExprBuilder sum = LinearExpr.newBuilder();
       List<IntVar> bought = new ArrayList<>();
       for (int i = 0; i < counts.length; i++) {
         if (list.offers().get(i).supplier().equals(supplier.name())) {
-          goods.addTerm(counts[i], prices[i]);
+          sum.add(goods[i]);
           bought.add(counts[i]);
         }
       }
       if (supplier.freeFrom().isPresent()) {
         BoolVar free = model.newBoolVar("free from " + supplier.name());
-        model.addGreaterOrEqual(goods, Cp.millionths(supplier.freeFrom().getAsDouble()))
+        model.addGreaterOrEqual(sum, Cp.millionths(supplier.freeFrom().getAsDouble()))
             .onlyEnforceIf(free);
         model.addEquality(LinearExpr.sum(bought.toArray(new IntVar[0])), 0)
             .onlyEnforceIf(new Literal[] {paid.not(), free.not()});

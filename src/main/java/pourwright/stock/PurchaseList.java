@@ -46,23 +46,64 @@ public record PurchaseList(List<Need> needs, List<Offer> offers, List<Supplier> 
    * @param material what is in it
    * @param supplier who sells it
    * @param packG content of a pack, g, greater than zero
-   * @param price price of a pack, not negative
+   * @param prices price of a pack by the number bought, the first from 1 pack, in order
    * @param available how many packs can be had; 0 when it is sold out
    */
-  public record Offer(String material, String supplier, double packG, double price, int available) {
+  public record Offer(
+      String material, String supplier, double packG, List<PriceFrom> prices, int available) {
     /** Checks the ranges. */
     public Offer {
+      prices = List.copyOf(prices);
       Check.between("pack_g", packG, 1e-6, 1e7);
-      Check.between("price", price, 0, 1e9);
       if (available < 0 || available > NO_LIMIT) {
         throw new OutOfRange(
             "available", "available is " + available, "give true, false or a number of packs");
       }
+      int last = 0;
+      for (PriceFrom price : prices) {
+        if (price.packs() <= last || (last == 0 && price.packs() != 1)) {
+          throw new OutOfRange(
+              "price_steps",
+              "a price from " + price.packs() + " packs follows one from " + last,
+              "list the steps in order of packs, each number once, from 2 on");
+        }
+        last = price.packs();
+      }
+      if (last == 0) {
+        throw new OutOfRange("price", "the offer has no price", "give a price");
+      }
+    }
+
+    /** A pack at one price however many are bought. */
+    public Offer(String material, String supplier, double packG, double price, int available) {
+      this(material, supplier, packG, List.of(new PriceFrom(1, price)), available);
     }
 
     /** Content of a pack, to the microgram. */
     public Mass pack() {
       return Mass.ofGrams(packG);
+    }
+
+    /** What so many packs cost. */
+    public double goods(long packs) {
+      double each = 0;
+      for (PriceFrom price : prices) {
+        each = packs >= price.packs() ? price.price() : each;
+      }
+      return packs * each;
+    }
+  }
+
+  /**
+   * A price step.
+   *
+   * @param packs from so many packs of the offer on, 1 or more, every one of them
+   * @param price costs this, not negative
+   */
+  public record PriceFrom(int packs, double price) {
+    /** Checks the range. */
+    public PriceFrom {
+      Check.between("price", price, 0, 1e9);
     }
   }
 
@@ -121,7 +162,7 @@ public record PurchaseList(List<Need> needs, List<Offer> offers, List<Supplier> 
     List<Purchase.Packs> packs = new ArrayList<>();
     double goods = 0;
     for (int i = 0; i < counts.length; i++) {
-      goods += counts[i] * offers.get(i).price();
+      goods += offers.get(i).goods(counts[i]);
       if (counts[i] > 0) {
         packs.add(new Purchase.Packs(i, Math.toIntExact(counts[i])));
       }

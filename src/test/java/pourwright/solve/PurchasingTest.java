@@ -17,6 +17,7 @@ import pourwright.stock.Purchase.Packs;
 import pourwright.stock.PurchaseList;
 import pourwright.stock.PurchaseList.Need;
 import pourwright.stock.PurchaseList.Offer;
+import pourwright.stock.PurchaseList.PriceFrom;
 import pourwright.stock.PurchaseList.Supplier;
 
 /** The cheapest purchase. The oracle tries every number of packs of every offer. */
@@ -56,7 +57,11 @@ class PurchasingTest {
       double price = (100 + random.nextInt(2500)) / 100.0;
       int available = random.nextInt(5) == 0 ? 0 : 1 + random.nextInt(4);
       String material = "m" + (i < 3 ? i : random.nextInt(3));
-      offers.add(new Offer(material, "s" + random.nextInt(3), pack, price, available));
+      List<PriceFrom> prices = new ArrayList<>(List.of(new PriceFrom(1, price)));
+      if (random.nextInt(3) == 0) {
+        prices.add(new PriceFrom(3, Math.round(price * 60) / 100.0));
+      }
+      offers.add(new Offer(material, "s" + random.nextInt(3), pack, prices, available));
     }
     List<Supplier> suppliers = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
@@ -92,7 +97,9 @@ class PurchasingTest {
     for (int i = 0; i < counts.length; i++) {
       Offer offer = list.offers().get(i);
       if (counts[i] > 0) {
-        goods.merge(offer.supplier(), counts[i] * offer.price(), Double::sum);
+        PriceFrom last = offer.prices().get(offer.prices().size() - 1);
+        double each = counts[i] >= last.packs() ? last.price() : offer.prices().get(0).price();
+        goods.merge(offer.supplier(), counts[i] * each, Double::sum);
         grams.merge(offer.material(), counts[i] * offer.packG(), Double::sum);
       }
     }
