@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.sheet.label;
+
+import org.jspecify.annotations.NullMarked;
