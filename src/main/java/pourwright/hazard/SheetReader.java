@@ -20,7 +20,10 @@ import pourwright.quantity.OutOfRange;
 public final class SheetReader {
   private static final int LINES_MAX = 2_000;
   private static final int LENGTH_MAX = 1_000;
-  private static final String NUMBER = "[0-9]{1,6}(?:[.,][0-9]{1,6})?";
+  /** A whole number as it stands, never a part of a longer one. */
+  private static final String NUMBER =
+      "(?<![0-9.,])[0-9]{1,6}(?:[.,][0-9]{1,6})?(?![0-9]|[.,][0-9])";
+
   private static final Pattern CAS =
       Pattern.compile("(?<![0-9-])([1-9][0-9]{1,6}-[0-9]{2}-[0-9])(?![0-9-])");
   private static final Pattern OTHER_NUMBERS =
@@ -43,10 +46,10 @@ public final class SheetReader {
               + ") ?%");
   private static final Pattern FACTOR =
       Pattern.compile(
-          "(?i)\\bM(?:-?factor)? ?(?:\\(?(acute|chronic)\\)?)? ?[=:] ?([0-9]{1,7})(?![0-9.,])");
+          "(?i)\\bM(?:-?factor)? ?(?:\\(?(acute|chronic)\\)?)? ?[=:] ?([0-9]{1,7})(?![0-9]|[.,][0-9])");
   private static final Pattern ESTIMATE =
       Pattern.compile(
-          "(?i)\\b(?:ATE|LD50)\\b[^0-9%\\n]{0,20}?(oral|dermal)?[^0-9%\\n]{0,12}("
+          "(?i)\\b(?:ATE|LD50)\\b([^0-9%\\n]{0,40})("
               + NUMBER
               + ") ?mg/kg");
   private static final Pattern RANGE =
@@ -86,6 +89,10 @@ public final class SheetReader {
     String before = "";
     for (int i = 0; i < lines.size(); i++) {
       String line = tidy(lines.get(i));
+      if (line.length() > LENGTH_MAX) {
+        unread.add(line.substring(0, 60) + " … (this line is too long to be one of a sheet)");
+        continue;
+      }
       Matcher cas = CAS.matcher(line);
       if (cas.find()) {
         blocks.add(new Block(i + 1, before, cas.start(), line));
@@ -103,8 +110,7 @@ public final class SheetReader {
 
   private static String tidy(String line) {
     String plain = line.replace('\u00a0', ' ').replace('\t', ' ').replace('|', ' ');
-    plain = plain.replaceAll(" {2,}", " ").strip();
-    return plain.length() > LENGTH_MAX ? plain.substring(0, LENGTH_MAX) : plain;
+    return plain.replaceAll(" {2,}", " ").strip();
   }
 
   private static boolean continues(String line) {
@@ -294,7 +300,8 @@ public final class SheetReader {
     private String estimate(String all, String route) {
       Matcher matcher = ESTIMATE.matcher(all);
       while (matcher.find()) {
-        String of = matcher.group(1) == null ? "" : matcher.group(1).toLowerCase(Locale.ROOT);
+        String words = matcher.group(1).toLowerCase(Locale.ROOT);
+        String of = words.contains("oral") ? "oral" : words.contains("dermal") ? "dermal" : "";
         if (of.isEmpty()) {
           String note = "an estimate of " + matcher.group(2) + " mg/kg names no route: left out";
           if (!doubts.contains(note)) {
