@@ -7,8 +7,8 @@ import pourwright.quantity.OutOfRange;
  * The short mark on a piece, a tray card or a batch: a number and one check character that catches
  * every single wrong character and every pair that changed places.
  *
- * <p>Source: ISO 7064 MOD 37-2 (pure system, modulus 37, radix 2; alphabet 0-9 A-Z and * as a
- * check character only).
+ * <p>Source: ISO 7064 MOD 37-2 (pure system, modulus 37, radix 2; alphabet 0-9 A-Z and * as a check
+ * character only).
  *
  * @param text body and check character, upper case
  */

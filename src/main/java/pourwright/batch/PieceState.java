@@ -29,7 +29,7 @@ public sealed interface PieceState {
 
   /** Out of the studio, still known by what it was. */
   private static Gone gone(PieceState from, PieceEvent event) {
-    return new Gone(event.at(), event.step(), candleOf(from).orElse(null));
+    return new Gone(event.at(), event.step(), candleOf(from).orElse(null), lineFor(from, event));
   }
 
   /** Where it stands after one more fact, or why that fact cannot be. */
@@ -257,7 +257,8 @@ public sealed interface PieceState {
   }
 
   /** No longer in the studio. */
-  record Gone(Instant since, PieceStep how, @Nullable String candle) implements PieceState {
+  record Gone(Instant since, PieceStep how, @Nullable String candle, @Nullable Long orderLine)
+      implements PieceState {
     @Override
     public String words() {
       return how.words();
@@ -278,6 +279,21 @@ public sealed interface PieceState {
     public String words() {
       return "come back";
     }
+  }
+
+  /** The order line that a piece was picked for or left with. */
+  static Optional<Long> orderLineOf(PieceState state) {
+    if (state instanceof Picked picked) {
+      return Optional.of(picked.orderLine());
+    }
+    return state instanceof Gone gone ? Optional.ofNullable(gone.orderLine()) : Optional.empty();
+  }
+
+  private static @Nullable Long lineFor(PieceState from, PieceEvent event) {
+    if (event.step() != PieceStep.SOLD) {
+      return null;
+    }
+    return event.orderLine() != null ? event.orderLine() : orderLineOf(from).orElse(null);
   }
 
   /** Code of the candle's card, for a state that knows it. */

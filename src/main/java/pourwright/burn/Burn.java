@@ -83,7 +83,8 @@ public record Burn(
 
     /** The usual: symmetry used, single precision in three dimensions, steps up to 15 s. */
     public static Fineness of(double hours, double gridMm, double recordEveryS, Solver solver) {
-      return new Fineness(hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 15);
+      return new Fineness(
+          hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 15);
     }
 
     /** The same with other threads. */

@@ -99,7 +99,8 @@ public record BurnRules(String id, int samplesMin, List<Limit> limits) {
         if (in == null) {
           throw new IllegalStateException(FILE + " is missing from the program");
         }
-        BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
         int number = 0;
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
           number++;

@@ -28,8 +28,7 @@ final class Doubts {
       }
     }
     outside(doubts, "an outer wall at %.0f °C", r.wallMaxC(), 35, 65);
-    outside(doubts, "%.1f %% of the heat coming back",
-        100 * r.returnedShare(), 5, 15);
+    outside(doubts, "%.1f %% of the heat coming back", 100 * r.returnedShare(), 5, 15);
     if (r.isTunnelling()) {
       doubts.add(
           "part of the surface stays hard: it may tunnel, and the model still lowers the wax evenly");

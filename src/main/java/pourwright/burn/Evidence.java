@@ -7,8 +7,8 @@ import pourwright.quantity.Check;
 /**
  * What a count of passed tests proves, said honestly.
  *
- * <p>Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404: the exact one-sided bound of
- * a binomial share is a quantile of the beta distribution.
+ * <p>Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404: the exact one-sided bound
+ * of a binomial share is a quantile of the beta distribution.
  */
 public final class Evidence {
   /** One-sided confidence that is used throughout. */

@@ -82,8 +82,12 @@ final class Exchange {
     outerMean = burn.room().celsius() + warm / area;
     loseLevel(of.nz - 1, Kind.VESSEL, new double[] {films.outer, emissivity}, 1);
     loseLevel(0, Kind.VESSEL, new double[] {films.base, 0}, 1);
-    waxMean = loseLevel(
-        level.plane, Kind.WAX, new double[] {films.wax, burn.room().waxEmissivity()}, level.share);
+    waxMean =
+        loseLevel(
+            level.plane,
+            Kind.WAX,
+            new double[] {films.wax, burn.room().waxEmissivity()},
+            level.share);
     watchBase();
   }
 

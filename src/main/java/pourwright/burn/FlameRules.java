@@ -43,8 +43,8 @@ public final class FlameRules {
 
   /**
    * Height in mm of a laminar flame over the wick's tip, from a burn rate in mg/s. Source: Roper,
-   * Combustion and Flame 29 (1977) 219, circular port, formula from memory, for pentacosane;
-   * ±25 % against a measured candle.
+   * Combustion and Flame 29 (1977) 219, circular port, formula from memory, for pentacosane; ±25 %
+   * against a measured candle.
    */
   public static double flameHeightMm(double milligramsPerS) {
     double vapour = milligramsPerS * 1e-6 / 0.35269 * 8.314 * 293 / 101_325;

@@ -83,7 +83,8 @@ final class Glow {
     for (int w = 0; w < burn.wicks().size(); w++) {
       BurningWick wick = burn.wicks().get(w);
       if (wick.gramsPerHour() > 0) {
-        double power = burn.flame().absorbed() * burn.flame().radiative() * burn.flame().releaseW(wick);
+        double power =
+            burn.flame().absorbed() * burn.flame().radiative() * burn.flame().releaseW(wick);
         shineOnWax(wick, power, level);
         shineOnWall(wick, power, level);
         warmRoot(roots.get(w), level);

@@ -70,7 +70,10 @@ final class Layout {
     double[] half = halfExtent(cavity);
     double wall = vessel.wallMm();
     if (round) {
-      cell = cavity.isStraight() ? half[0] / Math.max(1, Math.round(half[0] / grid)) / 1000 : grid / 1000;
+      cell =
+          cavity.isStraight()
+              ? half[0] / Math.max(1, Math.round(half[0] / grid)) / 1000
+              : grid / 1000;
       nx = (int) Math.ceil((half[0] + wall) / 1000 / cell - 1e-9) + 1;
       ny = 1;
     } else {
@@ -145,8 +148,7 @@ final class Layout {
   }
 
   private void layPlane(int z, double[][] clear, Ring ring, Solid cavity) {
-    Kind inside =
-        z < baseRows ? Kind.VESSEL : z < baseRows + fillRows ? Kind.WAX : Kind.CAVITY;
+    Kind inside = z < baseRows ? Kind.VESSEL : z < baseRows + fillRows ? Kind.WAX : Kind.CAVITY;
     for (int i = 0; i < clear.length; i++) {
       boolean wall = clear[i][0] > -vessel.wallMm() - 1e-9;
       kind[z][i] = clear[i][0] > 1e-9 ? inside : wall ? Kind.VESSEL : Kind.OUTSIDE;

@@ -184,8 +184,10 @@ final class PoolGauge {
     }
     int i = tract.indexOf(x, y);
     if (i < 0) {
-      i = tract.indexOf(tract.halvedX && x < of.nx / 2 ? of.nx - 1 - x : x,
-          tract.halvedY && y < of.ny / 2 ? of.ny - 1 - y : y);
+      i =
+          tract.indexOf(
+              tract.halvedX && x < of.nx / 2 ? of.nx - 1 - x : x,
+              tract.halvedY && y < of.ny / 2 ? of.ny - 1 - y : y);
     }
     return i < 0 ? Float.NaN : (float) box.liquid(z, i);
   }

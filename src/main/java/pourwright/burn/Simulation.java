@@ -105,8 +105,7 @@ public final class Simulation {
     Burn.Fineness fineness = burn.fineness();
     double end = fineness.hours() * 3600;
     int records = (int) Math.max(1, Math.round(end / fineness.recordEveryS()));
-    Stepper.Precision precision =
-        of.round ? Stepper.Precision.DOUBLE : fineness.precision();
+    Stepper.Precision precision = of.round ? Stepper.Precision.DOUBLE : fineness.precision();
     int threads = of.round ? 1 : fineness.threads();
     try (Stepper stepper = new Stepper(box, precision, threads)) {
       for (int r = 1; r <= records; r++) {
@@ -250,16 +249,11 @@ public final class Simulation {
   }
 
   private BurnResult result(Stepper stepper) {
-    double owedKg =
-        owed * waxArea(level.plane) * of.tall[level.plane] * burn.wax().density();
+    double owedKg = owed * waxArea(level.plane) * of.tall[level.plane] * burn.wax().density();
     double error = (firstKg - burntKg - (waxKg() - owedKg)) / firstKg;
     BurnResult.Balance balance =
         new BurnResult.Balance(
-            heatInJ,
-            stepper.lostJ() * tract.times,
-            carriedJ,
-            box.storedJ() * tract.times,
-            error);
+            heatInJ, stepper.lostJ() * tract.times, carriedJ, box.storedJ() * tract.times, error);
     BurnResult.Effort effort =
         new BurnResult.Effort(box.cells(), stepper.stages(), tract.times, of.round);
     double share = releasedJ == 0 ? 0 : returnedJ / releasedJ;

@@ -36,8 +36,7 @@ public record Vessel(Solid cavity, double fillMm, double wallMm, double baseMm, 
    * @param heatCapacity J/(kg·K)
    * @param emissivity 0 to 1; concrete 0.92
    */
-  public record Stuff(
-      double conductivity, double density, double heatCapacity, double emissivity) {
+  public record Stuff(double conductivity, double density, double heatCapacity, double emissivity) {
 
     /** Checks the ranges. */
     public Stuff {

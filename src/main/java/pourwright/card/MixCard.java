@@ -143,9 +143,7 @@ public record MixCard(
             known(binder, Property.WATER_TO_POWDER_LOW),
             known(binder, Property.WATER_TO_POWDER_HIGH));
     pourwright.cast.Ratio.By by =
-        ratio.by() == By.MASS
-            ? pourwright.cast.Ratio.By.MASS
-            : pourwright.cast.Ratio.By.VOLUME;
+        ratio.by() == By.MASS ? pourwright.cast.Ratio.By.MASS : pourwright.cast.Ratio.By.VOLUME;
     return new Mix(
         grains,
         new pourwright.cast.Ratio(by, ratio.powder(), ratio.water()),
@@ -170,10 +168,7 @@ public record MixCard(
             ? Property.PARTICLE_DENSITY_G_PER_ML
             : Property.DENSITY_G_PER_ML;
     return new Addition(
-        kind,
-        perPowder,
-        material.required(density).value(),
-        solids == null ? 0 : 1 - solids);
+        kind, perPowder, material.required(density).value(), solids == null ? 0 : 1 - solids);
   }
 
   private static @Nullable Double known(Material material, Property property) {

@@ -84,8 +84,7 @@ public record OutlineForm(String form, Map<String, Double> sizes, List<List<Doub
       case "polygon" ->
           new RegularPolygon(
               (int) Math.round(size("sides")), size("across_flats_mm"), size("corner_mm"));
-      default ->
-          Traced.through(pointsMm.stream().map(p -> new Point(p.get(0), p.get(1))).toList());
+      default -> Traced.through(pointsMm.stream().map(p -> new Point(p.get(0), p.get(1))).toList());
     };
   }
 

@@ -32,9 +32,7 @@ public record ResolvedCandle(
     double drawn = Fill.of(cavity, design.headspaceMm(), pour.densities(), 0, 0).netG();
     Sourced holds = vessel.holdsMl();
     return new Sourced(
-        drawn * holds.value() / cavity.volumeMl(),
-        holds.relativeUncertainty(),
-        Origin.WORKED_OUT);
+        drawn * holds.value() / cavity.volumeMl(), holds.relativeUncertainty(), Origin.WORKED_OUT);
   }
 
   /** Rest before sale, in days: the design's own, else the pour card's. */

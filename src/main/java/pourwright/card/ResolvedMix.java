@@ -58,10 +58,6 @@ public record ResolvedMix(MixCard card, Material powder, List<Material> parts, M
       materials = materials.plus(Amounts.of(parts.get(i).code(), amounts.additionsG().get(i)));
     }
     return new Mixing(
-        materials,
-        amounts.waterG(),
-        amounts.totalG(),
-        volumeMl,
-        MixLimits.warnings(mix, amounts));
+        materials, amounts.waterG(), amounts.totalG(), volumeMl, MixLimits.warnings(mix, amounts));
   }
 }

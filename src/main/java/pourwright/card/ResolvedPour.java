@@ -45,9 +45,9 @@ public record ResolvedPour(
   }
 
   /**
-   * Densities of the scented wax: wax and fragrance by their volumes. A first-order estimate; mixing
-   * changes volumes by less than the waxes' own spread. A wax whose hot density is not known counts
-   * with the set one.
+   * Densities of the scented wax: wax and fragrance by their volumes. A first-order estimate;
+   * mixing changes volumes by less than the waxes' own spread. A wax whose hot density is not known
+   * counts with the set one.
    */
   public Fill.Densities densities() {
     double set = density(Property.SET_DENSITY_G_PER_ML);
@@ -88,9 +88,7 @@ public record ResolvedPour(
   public Melt melt(double netG) {
     double total = netG * (1 + card.losses().wasteFraction()) + card.losses().residueG();
     Dose dose =
-        fragrances.isEmpty()
-            ? new Dose(total, 0)
-            : Dose.ofTotal(total, card.load(), card.loadOf());
+        fragrances.isEmpty() ? new Dose(total, 0) : Dose.ofTotal(total, card.load(), card.loadOf());
     Amounts materials = Amounts.NONE;
     for (Share wax : waxes) {
       materials = materials.plus(Amounts.of(wax.material().code(), dose.waxG() * wax.share()));

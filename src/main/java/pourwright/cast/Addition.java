@@ -10,8 +10,7 @@ import pourwright.quantity.Check;
  * @param particleGPerMl density of its grains, or of a liquid as it is, in g/ml, above zero
  * @param waterFraction share of it that is water and counts as mix water; 0 for what is dry
  */
-public record Addition(
-    Kind kind, double perPowder, double particleGPerMl, double waterFraction) {
+public record Addition(Kind kind, double perPowder, double particleGPerMl, double waterFraction) {
 
   /** What an addition is there for. */
   public enum Kind {

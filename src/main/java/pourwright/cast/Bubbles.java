@@ -11,7 +11,12 @@ public final class Bubbles {
   /** Rise of a bubble with a stiff skin, in mm/s. Source: Stokes (1851), {@code 2Δρ·g·r²/9η}. */
   public static double riseMmPerS(double radiusMm, double viscosityPaS, double kgPerM3) {
     double r = radiusMm / 1000;
-    return 2 * kgPerM3 * GRAVITY * r * r / (9 * Check.positive("viscosity_pa_s", viscosityPaS))
+    return 2
+        * kgPerM3
+        * GRAVITY
+        * r
+        * r
+        / (9 * Check.positive("viscosity_pa_s", viscosityPaS))
         * 1000;
   }
 

@@ -8,7 +8,9 @@ import pourwright.quantity.OutOfRange;
  * wait. How long a small casting takes is not published: the scale decides, see {@link #isDry}.
  */
 public final class Drying {
-  /** Loss of mass in 24 h below which a casting counts as dry. House, after ASTM C642's weighing. */
+  /**
+   * Loss of mass in 24 h below which a casting counts as dry. House, after ASTM C642's weighing.
+   */
   public static final double DRY_LOSS_PER_DAY = 0.001;
 
   private Drying() {}

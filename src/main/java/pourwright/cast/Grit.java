@@ -52,9 +52,7 @@ public record Grit(Scale scale, int number) {
   /** The steps of a sequence that are coarser than two to one, where scratches would stay. */
   public static List<Grit> tooFarAfter(List<Grit> sequence) {
     return java.util.stream.IntStream.range(1, sequence.size())
-        .filter(
-            i ->
-                sequence.get(i - 1).micrometres() > 2.05 * sequence.get(i).micrometres())
+        .filter(i -> sequence.get(i - 1).micrometres() > 2.05 * sequence.get(i).micrometres())
         .mapToObj(sequence::get)
         .toList();
   }

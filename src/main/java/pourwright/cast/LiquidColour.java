@@ -3,7 +3,8 @@ package pourwright.cast;
 import pourwright.quantity.Check;
 
 /**
- * A liquid colour: paint, latex, dispersion. Its water counts as mix water, its solids as a polymer.
+ * A liquid colour: paint, latex, dispersion. Its water counts as mix water, its solids as a
+ * polymer.
  *
  * @param massG for the batch before waste, in g, zero or more
  * @param solidsFraction share of the liquid that is not water, 0 to 1

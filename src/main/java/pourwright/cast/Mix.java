@@ -9,9 +9,9 @@ import pourwright.shape.Water;
 /**
  * What a cast is mixed from, resolved to numbers.
  *
- * <p>Proportioned by absolute volumes: each part fills its mass over its grain density, and with the
- * air they fill the volume, {@code V(1−a) = Σ m/ρ}. Source: ACI 211.1-91; US Navy Engineering Aid
- * 14070, chapter 17. Departs from it: no slump table, the water follows from the ratio.
+ * <p>Proportioned by absolute volumes: each part fills its mass over its grain density, and with
+ * the air they fill the volume, {@code V(1−a) = Σ m/ρ}. Source: ACI 211.1-91; US Navy Engineering
+ * Aid 14070, chapter 17. Departs from it: no slump table, the water follows from the ratio.
  *
  * @param powder the powder
  * @param ratio powder to water

@@ -21,10 +21,7 @@ public record MixAmounts(
 
   /** All parts together, in g. */
   public double totalG() {
-    return powderG
-        + additionsG.stream().mapToDouble(Double::doubleValue).sum()
-        + waterG
-        + liquidG;
+    return powderG + additionsG.stream().mapToDouble(Double::doubleValue).sum() + waterG + liquidG;
   }
 
   /** Mass of a fresh millilitre with its air, in g/ml. */

@@ -3,8 +3,8 @@ package pourwright.cast;
 import pourwright.quantity.Check;
 
 /**
- * Pores and relative strength of a portland paste. These are indices to compare two mixes with; none
- * of them is a strength to rely on, and none holds for rapid powders or plaster.
+ * Pores and relative strength of a portland paste. These are indices to compare two mixes with;
+ * none of them is a strength to rely on, and none holds for rapid powders or plaster.
  *
  * <p>Sources: Powers and Brownyard (1946–48) as in Neville, Properties of Concrete; Bentz and
  * Garboczi (NIST) for the joined pores; Abrams (1918) and Feret (1892) as restated.

@@ -28,8 +28,7 @@ final class BurnComputation implements Computation {
   public void compute(JsonIn in, ObjectNode out) {
     Burn burn = burn(in);
     JsonIn calibration = in.objectOrNull("calibration");
-    boolean calibrated =
-        calibration != null && calibration.whole("tests", 0, 100_000) >= TESTS_MIN;
+    boolean calibrated = calibration != null && calibration.whole("tests", 0, 100_000) >= TESTS_MIN;
     long from = System.nanoTime();
     BurnResult result = Simulation.run(burn);
     double seconds = (System.nanoTime() - from) * 1e-9;

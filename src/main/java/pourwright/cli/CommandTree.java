@@ -49,7 +49,8 @@ public final class CommandTree {
   private static Map<String, String> meanings() {
     Map<String, String> meanings = new LinkedHashMap<>();
     Arrays.stream(ExitCode.MEANINGS)
-        .forEach(m -> meanings.put(m.substring(0, m.indexOf(':')), m.substring(m.indexOf(':') + 1)));
+        .forEach(
+            m -> meanings.put(m.substring(0, m.indexOf(':')), m.substring(m.indexOf(':') + 1)));
     return meanings;
   }
 

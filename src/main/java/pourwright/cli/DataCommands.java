@@ -30,7 +30,8 @@ final class DataCommands {
 
   @Command(
       name = "plan",
-      description = "Plans an order file: amounts, lots to draw, an order of work, sheets as a PDF.")
+      description =
+          "Plans an order file: amounts, lots to draw, an order of work, sheets as a PDF.")
   static final class Plan implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();

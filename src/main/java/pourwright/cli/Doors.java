@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** What the commands open: implemented where the program is wired together. Each returns an exit code. */
+/**
+ * What the commands open: implemented where the program is wired together. Each returns an exit
+ * code.
+ */
 public interface Doors {
   /**
    * Settings given as flags, by the setting's name; what is not there comes from the environment,
@@ -37,7 +40,10 @@ public interface Doors {
    * @param pdf where the sheets go, if anywhere
    * @param json whether the plan is printed as JSON
    */
-  record PlanWish(Path orders, Map<String, String> map, @org.jspecify.annotations.Nullable Path pdf,
+  record PlanWish(
+      Path orders,
+      Map<String, String> map,
+      @org.jspecify.annotations.Nullable Path pdf,
       boolean json) {}
 
   /** Reads an order file, plans, prints the plan and writes the sheets. */

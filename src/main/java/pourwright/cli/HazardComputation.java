@@ -47,8 +47,7 @@ final class HazardComputation implements Computation {
             maybe(in, "initial_boiling_point_c", Range.CELSIUS),
             maybe(in, "kinematic_viscosity_mm2_per_s", Range.POSITIVE),
             maybe(in, "ph", Range.ANY));
-    write(
-        Classifier.classify(new Mixture(regime, form, audience, ingredients, tested)), out);
+    write(Classifier.classify(new Mixture(regime, form, audience, ingredients, tested)), out);
   }
 
   private static @Nullable Double maybe(JsonIn in, String name, Range range) {

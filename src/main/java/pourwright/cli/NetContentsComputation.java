@@ -28,7 +28,9 @@ final class NetContentsComputation implements Computation {
     out.put("verdict", verdict == null ? null : verdict.code());
     out.put(
         "sample_size_asked",
-        us ? UnitedStatesNet.sampleSize(sample.lotSize()) : EuropeanNet.sampleSize(sample.lotSize()));
+        us
+            ? UnitedStatesNet.sampleSize(sample.lotSize())
+            : EuropeanNet.sampleSize(sample.lotSize()));
     ArrayNode reasons = out.putArray("reasons");
     found.reasons().forEach(reasons::add);
     found.warnings().forEach(w -> out.withArray("warnings").add(w));

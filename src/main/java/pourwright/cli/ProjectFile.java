@@ -102,8 +102,7 @@ final class ProjectFile {
     return problem(work, capacities, links, horizon);
   }
 
-  private PlanProblem problem(
-      List<int[]> work, int[] capacities, List<Link> links, int horizon) {
+  private PlanProblem problem(List<int[]> work, int[] capacities, List<Link> links, int horizon) {
     List<Resource> resources = new ArrayList<>();
     for (int r = 0; r < capacities.length; r++) {
       resources.add(
@@ -136,8 +135,18 @@ final class ProjectFile {
 
   private static Step step(int number, int minutes, Map<String, Integer> uses) {
     return new Step(
-        key(number), "project", key(number), StepKind.WAIT, minutes, Set.of(), uses, false,
-        Set.of(), null, 0, null);
+        key(number),
+        "project",
+        key(number),
+        StepKind.WAIT,
+        minutes,
+        Set.of(),
+        uses,
+        false,
+        Set.of(),
+        null,
+        0,
+        null);
   }
 
   private static String key(int number) {

@@ -45,13 +45,17 @@ public final class PsplibBench {
     List<String> rest = new ArrayList<>(words);
     int seconds = option(rest, "--seconds", 60);
     int workers = option(rest, "--workers", 2);
-    if (rest.size() != 1 || seconds < 1 || workers < 1 || !Files.isDirectory(Path.of(rest.get(0)))) {
+    if (rest.size() != 1
+        || seconds < 1
+        || workers < 1
+        || !Files.isDirectory(Path.of(rest.get(0)))) {
       throw new RefusedInput("a folder of instances is needed", "", USAGE);
     }
     Path folder = Path.of(rest.get(0));
     Map<String, String> listed = listed(folder);
     Tally tally = new Tally();
-    out.printf(Locale.ROOT, "%-14s %12s %8s %8s %10s%n", "instance", "listed", "found", "proven", "s");
+    out.printf(
+        Locale.ROOT, "%-14s %12s %8s %8s %10s%n", "instance", "listed", "found", "proven", "s");
     for (Path file : instances(folder)) {
       String name = String.valueOf(file.getFileName());
       one(file, listed.getOrDefault(name, ".."), seconds, workers, tally);
@@ -108,8 +112,7 @@ public final class PsplibBench {
     PlanProblem problem = ProjectFile.read(file);
     long from = System.nanoTime();
     Planner.Effort effort =
-        new Planner.Effort(
-            Duration.ofSeconds(seconds), 1, workers, null, plan -> {}, () -> false);
+        new Planner.Effort(Duration.ofSeconds(seconds), 1, workers, null, plan -> {}, () -> false);
     Planner.Outcome outcome = planner.plan(problem, effort);
     double took = (System.nanoTime() - from) * 1e-9;
     String found = "none";

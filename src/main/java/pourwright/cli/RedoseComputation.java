@@ -16,7 +16,8 @@ final class RedoseComputation implements Computation {
     LoadOf of = in.choice("of", "total", "wax").equals("total") ? LoadOf.TOTAL : LoadOf.WAX;
     double target = in.numberOr("target_total_g", 0, Range.POSITIVE);
     Redose redose =
-        Redose.of(new Dose(waxG, fragranceG), load, of, target == 0 ? null : Double.valueOf(target));
+        Redose.of(
+            new Dose(waxG, fragranceG), load, of, target == 0 ? null : Double.valueOf(target));
     out.put("add_wax_g", redose.addWaxG());
     out.put("add_fragrance_g", redose.addFragranceG());
     out.put("wax_g", redose.after().waxG());

@@ -39,8 +39,7 @@ final class StudioCommand implements Callable<Integer> {
   @Option(
       names = "--listen",
       paramLabel = "ADDRESS",
-      description =
-          "Lets other devices in, as with 0.0.0.0. Refused while no passphrase is set.")
+      description = "Lets other devices in, as with 0.0.0.0. Refused while no passphrase is set.")
   private @Nullable String listen;
 
   @Option(

@@ -117,8 +117,7 @@ final class VerdictComputation implements Computation {
       if (in.isFlag(name)) {
         values.put(name, in.flagOr(name, false) ? 1.0 : 0.0);
       } else if (in.has(name)) {
-        values.put(
-            name, in.number(name, name.endsWith("_c") ? Range.CELSIUS : Range.NOT_NEGATIVE));
+        values.put(name, in.number(name, name.endsWith("_c") ? Range.CELSIUS : Range.NOT_NEGATIVE));
       } else {
         in.textOrNull(name);
       }

@@ -8,7 +8,8 @@ import pourwright.quantity.OutOfRange;
  * What a parcel is charged as: the larger of what it weighs and what its size weighs. Divisors are
  * common practice and change; they are settings.
  *
- * <p>Common practice: 139 in³/lb (main private carriers), 166 (postal, above 1728 in³), 5000 cm³/kg.
+ * <p>Common practice: 139 in³/lb (main private carriers), 166 (postal, above 1728 in³), 5000
+ * cm³/kg.
  */
 public final class Parcel {
   private Parcel() {}
@@ -22,8 +23,7 @@ public final class Parcel {
    * @param divisor cubic inches to the pound
    * @param aboveIn3 size below which only the weight counts; 0 for always
    */
-  public static int pounds(
-      double[] sidesIn, double weightLb, double divisor, double aboveIn3) {
+  public static int pounds(double[] sidesIn, double weightLb, double divisor, double aboveIn3) {
     double in3 = 1;
     for (double side : sides(sidesIn)) {
       in3 *= Math.ceil(side - 1e-9);

@@ -68,7 +68,9 @@ public record Slate(Inputs inputs, Channel channel, Sourced price) {
     return all;
   }
 
-  /** Materials, hands, overhead, mold, packaging before failures, from the values of {@link #all}. */
+  /**
+   * Materials, hands, overhead, mold, packaging before failures, from the values of {@link #all}.
+   */
   private double[] parts(double[] x) {
     int m = inputs.materials.size();
     int s = inputs.steps.size();
@@ -106,8 +108,7 @@ public record Slate(Inputs inputs, Channel channel, Sourced price) {
     lines.add(new Line("overhead", of(x -> parts(x)[2])));
     lines.add(new Line("wear of the mold", of(x -> parts(x)[3])));
     lines.add(new Line("packaging", inputs.packaging));
-    lines.add(
-        new Line("failed pieces, carried by the good ones", of(x -> cost(x) * parts(x)[5])));
+    lines.add(new Line("failed pieces, carried by the good ones", of(x -> cost(x) * parts(x)[5])));
     return lines;
   }
 

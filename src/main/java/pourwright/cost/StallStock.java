@@ -10,7 +10,8 @@ import pourwright.quantity.OutOfRange;
  * lost: the newsvendor. Order up to the demand that is exceeded with a chance of {@code
  * overage/(underage + overage)}.
  *
- * <p>Source: Arrow, Harris and Marschak, Econometrica 19 (1951) 250-272; any textbook of operations.
+ * <p>Source: Arrow, Harris and Marschak, Econometrica 19 (1951) 250-272; any textbook of
+ * operations.
  *
  * @param price what a piece sells for at the stall
  * @param cost what it costs

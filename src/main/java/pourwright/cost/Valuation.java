@@ -9,8 +9,9 @@ import pourwright.quantity.OutOfRange;
 
 /**
  * What stock is worth and what left it cost, in whole minor units of one currency (cents). Nothing
- * is lost to rounding: what a layer cost is handed out as it is used up, and the last use takes what
- * is left, so that receipts always equal issues and stock to the cent. Maths: docs/models/cost.md 3.
+ * is lost to rounding: what a layer cost is handed out as it is used up, and the last use takes
+ * what is left, so that receipts always equal issues and stock to the cent. Maths:
+ * docs/models/cost.md 3.
  */
 public final class Valuation {
   private final Method method;
@@ -93,8 +94,7 @@ public final class Valuation {
     }
     Layer pool = layers.removeFirst();
     layers.addLast(
-        new Layer(
-            Math.addExact(pool.amount, in.amount()), Math.addExact(pool.minor, in.minor())));
+        new Layer(Math.addExact(pool.amount, in.amount()), Math.addExact(pool.minor, in.minor())));
   }
 
   private void issue(Entry.Out out) {

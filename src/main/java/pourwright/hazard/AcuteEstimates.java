@@ -58,9 +58,7 @@ public record AcuteEstimates(
 
   /** Routes without any value. */
   public List<String> missingRoutes() {
-    return List.of("oral", "dermal", "inhalation").stream()
-        .filter(route -> !knows(route))
-        .toList();
+    return List.of("oral", "dermal", "inhalation").stream().filter(route -> !knows(route)).toList();
   }
 
   /** The smaller of each pair. */

@@ -38,8 +38,7 @@ final class AcuteToxicity {
           known.add(new Known(part, substance.share().low(), estimate));
         }
       } else if (estimate == null && isUnknown(substance, exposure)) {
-        unknownLines +=
-            Limits.reached(share, SPEAKS_OF_UNKNOWN) ? substance.share().low() : 0;
+        unknownLines += Limits.reached(share, SPEAKS_OF_UNKNOWN) ? substance.share().low() : 0;
       }
     }
     if (known.isEmpty()) {
@@ -57,7 +56,7 @@ final class AcuteToxicity {
     double sum = byStrength.stream().mapToDouble(k -> k.part.fraction() / k.estimate).sum();
     double worst = 1 / sum;
     if (unknown > CORRECTS_FOR_UNKNOWN * (1 + Limits.HAIR)) {
-      double mass = Math.max(0, 1 - unknown) ;
+      double mass = Math.max(0, 1 - unknown);
       double counts = byStrength.stream().mapToDouble(k -> k.low / k.estimate).sum();
       worst = Math.min(worst, counts > 0 ? mass / counts : Double.POSITIVE_INFINITY);
       for (Known each : byStrength) {

@@ -111,11 +111,7 @@ public record Blend(Regime regime, Audience audience, List<Ingredient> oil, List
   }
 
   private static Step step(double load, Classification before, Classification then) {
-    return new Step(
-        load,
-        difference(then, before),
-        difference(before, then),
-        then.classes());
+    return new Step(load, difference(then, before), difference(before, then), then.classes());
   }
 
   private static List<String> difference(Classification of, Classification without) {

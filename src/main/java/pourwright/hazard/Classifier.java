@@ -176,10 +176,11 @@ public final class Classifier {
       }
       boolean sensitising =
           result.kind() == HazardKind.SKIN_SENS || result.kind() == HazardKind.RESP_SENS;
-      finding.parts().forEach(p -> (sensitising ? must : may).merge(p.name(), p.fraction(), Math::max));
+      finding
+          .parts()
+          .forEach(p -> (sensitising ? must : may).merge(p.name(), p.fraction(), Math::max));
     }
-    sensitisers.forEach(
-        f -> f.parts().forEach(p -> must.merge(p.name(), p.fraction(), Math::max)));
+    sensitisers.forEach(f -> f.parts().forEach(p -> must.merge(p.name(), p.fraction(), Math::max)));
     List<String> names = byAmount(must);
     for (String name : byAmount(may)) {
       if (!names.contains(name) && names.size() < NAMED_USUALLY) {
@@ -193,8 +194,7 @@ public final class Classifier {
     List<String> names = new ArrayList<>(amounts.keySet());
     names.sort(
         (a, b) -> {
-          int byAmount =
-              Double.compare(amounts.getOrDefault(b, 0.0), amounts.getOrDefault(a, 0.0));
+          int byAmount = Double.compare(amounts.getOrDefault(b, 0.0), amounts.getOrDefault(a, 0.0));
           return byAmount != 0 ? byAmount : a.compareTo(b);
         });
     return names;

@@ -101,8 +101,7 @@ final class Elements {
       given.addAll(Set.of(HazardKind.SKIN_IRRIT, HazardKind.EYE_IRRIT));
     }
     if (breathing) {
-      given.addAll(
-          Set.of(HazardKind.SKIN_SENS, HazardKind.SKIN_IRRIT, HazardKind.EYE_IRRIT));
+      given.addAll(Set.of(HazardKind.SKIN_SENS, HazardKind.SKIN_IRRIT, HazardKind.EYE_IRRIT));
     }
     boolean none = exclamation.stream().allMatch(h -> given.contains(h.kind()));
     if (codes.contains("GHS06") || none) {

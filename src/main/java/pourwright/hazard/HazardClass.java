@@ -71,8 +71,7 @@ public record HazardClass(HazardKind kind, String category, String detail)
   /** True when the route or effect that the class needs is not said. */
   public boolean lacksDetail() {
     return detail.isEmpty()
-        && (kind == HazardKind.ACUTE_TOX
-            || (kind == HazardKind.STOT_SE && category.equals("3")));
+        && (kind == HazardKind.ACUTE_TOX || (kind == HazardKind.STOT_SE && category.equals("3")));
   }
 
   /** This class with each route or effect it may mean: the cautious reading of an unsaid one. */

@@ -35,8 +35,7 @@ public record Ingredient(
    * @param unknownRoutes {@code oral}, {@code dermal}, {@code inhalation}: routes without any data
    * @param additive false for acids, bases and the like whose corrosion does not simply add up
    */
-  public record AcuteFacts(
-      AcuteEstimates estimates, Set<String> unknownRoutes, boolean additive) {
+  public record AcuteFacts(AcuteEstimates estimates, Set<String> unknownRoutes, boolean additive) {
     /** Looked at, nothing found, and plain addition holds. */
     public static final AcuteFacts PLAIN = new AcuteFacts(AcuteEstimates.NONE, Set.of(), true);
 

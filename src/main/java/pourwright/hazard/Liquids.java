@@ -34,8 +34,7 @@ final class Liquids {
       return null;
     }
     String category = category(mixture, flash, warnings);
-    HazardClass result =
-        category.isEmpty() ? null : HazardClass.of(HazardKind.FLAM_LIQ, category);
+    HazardClass result = category.isEmpty() ? null : HazardClass.of(HazardKind.FLAM_LIQ, category);
     double limit = flash < FLASH_LOW_C ? FLASH_LOW_C : FLASH_HIGH_C;
     return new Finding(
         "flammable liquid",
@@ -72,8 +71,7 @@ final class Liquids {
     if (mixture.form() == Form.SOLID || thick) {
       return null;
     }
-    Finding finding =
-        Sums.judge(mixture.regime(), List.of("aspiration"), composition, warnings);
+    Finding finding = Sums.judge(mixture.regime(), List.of("aspiration"), composition, warnings);
     if (finding != null && finding.result() != null && thickness == null) {
       warnings.add(
           "the viscosity at 40 °C is not given, so the liquid is taken as thin; above 20.5 mm²/s it"

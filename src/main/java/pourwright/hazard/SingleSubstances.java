@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The classes that one substance gives by itself at a limit, without adding different substances:
- * sensitisation, mutagenicity, carcinogenicity, reproduction, organ damage (CLP Annex I 3.4 to
- * 3.7, 3.8.3, 3.9.4).
+ * sensitisation, mutagenicity, carcinogenicity, reproduction, organ damage (CLP Annex I 3.4 to 3.7,
+ * 3.8.3, 3.9.4).
  */
 final class SingleSubstances {
   private SingleSubstances() {}
@@ -79,8 +79,7 @@ final class SingleSubstances {
     return worst;
   }
 
-  private static Finding given(
-      HazardClass worst, List<Meeting> giving, @Nullable Meeting nearest) {
+  private static Finding given(HazardClass worst, List<Meeting> giving, @Nullable Meeting nearest) {
     Meeting strongest = giving.get(0);
     StringBuilder who = new StringBuilder();
     for (Meeting meeting : giving) {

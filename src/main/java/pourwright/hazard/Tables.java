@@ -133,7 +133,9 @@ final class Tables {
             HazardClass.parse(row.getOrDefault("ingredient", "")),
             number(row, "limit_fraction"),
             Multiplier.valueOf(
-                row.getOrDefault("times_m", "").toUpperCase(java.util.Locale.ROOT).replace('-', '_')),
+                row.getOrDefault("times_m", "")
+                    .toUpperCase(java.util.Locale.ROOT)
+                    .replace('-', '_')),
             number(row, "cutoff_fraction"));
     String name = row.getOrDefault("sum", "");
     HazardClass result = HazardClass.parse(row.getOrDefault("result", ""));
@@ -200,8 +202,7 @@ final class Tables {
       if (in == null) {
         throw new IllegalStateException("the rule table " + path + " is missing");
       }
-      BufferedReader reader =
-          new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       return rows(path, reader.lines().toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -48,9 +48,7 @@ public final class Workplace {
     if (average > LIMIT_UG_M3 * (1 + Limits.HAIR)) {
       return Silica.ABOVE_LIMIT;
     }
-    return Limits.reached(average, ACTION_UG_M3)
-        ? Silica.ACTION_LEVEL
-        : Silica.BELOW_ACTION_LEVEL;
+    return Limits.reached(average, ACTION_UG_M3) ? Silica.ACTION_LEVEL : Silica.BELOW_ACTION_LEVEL;
   }
 
   /**
@@ -63,7 +61,6 @@ public final class Workplace {
 
   /** True when a metal wick core holds more than 0.06 % lead (16 CFR 1500.12(a)(2)). */
   public static boolean tooMuchLead(double leadFractionOfCore) {
-    return Check.fraction("lead_fraction", leadFractionOfCore)
-        > LEAD_FRACTION * (1 + Limits.HAIR);
+    return Check.fraction("lead_fraction", leadFractionOfCore) > LEAD_FRACTION * (1 + Limits.HAIR);
   }
 }

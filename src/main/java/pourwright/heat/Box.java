@@ -111,9 +111,7 @@ public final class Box {
 
   /** Temperature above the reference, K. */
   public double kelvin(int z, int i) {
-    return melts[z][i] > 0
-        ? curve.kelvin(enthalpy[z][i])
-        : enthalpy[z][i] / heatCapacity[z][i];
+    return melts[z][i] > 0 ? curve.kelvin(enthalpy[z][i]) : enthalpy[z][i] / heatCapacity[z][i];
   }
 
   /** Liquid fraction, 0 where the cell cannot melt. */
@@ -173,7 +171,9 @@ public final class Box {
   }
 
   private double across(int z, int i, int z2, int j, double face) {
-    return face == 0 ? 0 : face / (1 / mostConductive(z, i, across) + 1 / mostConductive(z2, j, across));
+    return face == 0
+        ? 0
+        : face / (1 / mostConductive(z, i, across) + 1 / mostConductive(z2, j, across));
   }
 
   private double resistance(int z, int i, double enhancement) {

@@ -15,8 +15,8 @@ public final class Correlations {
   private Correlations() {}
 
   /**
-   * Air at one atmosphere: viscosity by Sutherland's formula, conductivity and density as in the
-   * US Standard Atmosphere (1976), heat capacity 1006 J/(kg·K). Range −50 to 200 °C.
+   * Air at one atmosphere: viscosity by Sutherland's formula, conductivity and density as in the US
+   * Standard Atmosphere (1976), heat capacity 1006 J/(kg·K). Range −50 to 200 °C.
    */
   public record Air(double viscosity, double diffusivity, double conductivity, double kelvin) {
 
@@ -69,9 +69,7 @@ public final class Correlations {
    * to 1e11. Source: McAdams; Lloyd and Moran, J. Heat Transfer 96 (1974) 443.
    */
   public static double hotFaceUp(double rayleigh) {
-    return rayleigh < 1e7
-        ? 0.54 * Math.pow(rayleigh, 0.25)
-        : 0.15 * Math.pow(rayleigh, 1.0 / 3);
+    return rayleigh < 1e7 ? 0.54 * Math.pow(rayleigh, 0.25) : 0.15 * Math.pow(rayleigh, 1.0 / 3);
   }
 
   /** Nusselt number of a level face with the hot side down, 1e5 to 1e10. Source: McAdams. */
@@ -94,10 +92,7 @@ public final class Correlations {
       double prandtl, double grashof, double heightM, double diameterM) {
     double b = 0.0571322 + 0.20305 * Math.pow(prandtl, -0.43);
     double c =
-        0.9165
-            - 0.0043 * Math.sqrt(prandtl)
-            + 0.01333 * Math.log(prandtl)
-            + 0.0004809 / prandtl;
+        0.9165 - 0.0043 * Math.sqrt(prandtl) + 0.01333 * Math.log(prandtl) + 0.0004809 / prandtl;
     return 1 + b * Math.pow(Math.sqrt(32) * Math.pow(grashof, -0.25) * heightM / diameterM, c);
   }
 

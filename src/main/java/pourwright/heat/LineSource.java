@@ -28,8 +28,7 @@ public record LineSource(Melting wax, double initialC, double wattsPerM) {
   private double imbalance(double l) {
     double square = l * l;
     double into = wattsPerM / (4 * Math.PI) * Math.exp(-square);
-    double on =
-        wax.solid() * (wax.fromC() - initialC) / Special.e1TimesExp(square * ratio());
+    double on = wax.solid() * (wax.fromC() - initialC) / Special.e1TimesExp(square * ratio());
     return into - on - wax.density() * wax.latent() * diffusivityLiquid() * square;
   }
 

@@ -52,8 +52,7 @@ public final class MeltFront {
    * @param lengthMm greater than zero; the far end is insulated
    * @param gridMm from a 20 000th to a quarter of the length
    */
-  public record Case(
-      Melting wax, double initialC, double lengthMm, double gridMm, Faces faces) {
+  public record Case(Melting wax, double initialC, double lengthMm, double gridMm, Faces faces) {
 
     /** Checks length and grid. */
     public Case {

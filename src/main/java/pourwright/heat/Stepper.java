@@ -3,11 +3,11 @@ package pourwright.heat;
 import java.util.Arrays;
 
 /**
- * Advances a {@link Box} in time by the stabilised explicit method RKL2, which with {@code s} sweeps
- * takes a step {@code (s² + s − 2)/4} times as long as the plain explicit method could.
+ * Advances a {@link Box} in time by the stabilised explicit method RKL2, which with {@code s}
+ * sweeps takes a step {@code (s² + s − 2)/4} times as long as the plain explicit method could.
  *
- * <p>Source: Meyer, Balsara and Aslam, J. Comput. Phys. 257 (2014) 594-626, equations 16 to 20. What
- * is lost to the surroundings is carried through the same recursion as the cells, so that the
+ * <p>Source: Meyer, Balsara and Aslam, J. Comput. Phys. 257 (2014) 594-626, equations 16 to 20.
+ * What is lost to the surroundings is carried through the same recursion as the cells, so that the
  * balance closes to rounding and is not a difference of the other terms.
  */
 public final class Stepper implements AutoCloseable {

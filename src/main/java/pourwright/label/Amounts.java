@@ -12,10 +12,7 @@ final class Amounts {
     if (value == 0) {
       return "0";
     }
-    return BigDecimal.valueOf(value)
-        .round(new MathContext(4))
-        .stripTrailingZeros()
-        .toPlainString();
+    return BigDecimal.valueOf(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 
   static String grams(double value) {

@@ -22,8 +22,7 @@ final class DataRows {
       if (in == null) {
         throw new IllegalStateException("the data file " + path + " is missing");
       }
-      BufferedReader reader =
-          new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       return rows(path, reader.lines().toList(), parted);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

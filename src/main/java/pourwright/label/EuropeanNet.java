@@ -74,8 +74,7 @@ public final class EuropeanNet {
     int beyond = sample.beyond(tolerable);
     int farBeyond = sample.beyond(2 * tolerable);
     boolean single = sample.size() == 1;
-    double limit =
-        single ? 0 : NetSample.factor(0.995, sample.size()) * sample.standardDeviation();
+    double limit = single ? 0 : NetSample.factor(0.995, sample.size()) * sample.standardDeviation();
     double average = sample.averageError();
     List<String> reasons = reasons(sample, tolerable, plan, limit);
     List<String> warnings = new ArrayList<>();
@@ -125,8 +124,7 @@ public final class EuropeanNet {
     return Verdict.PASS;
   }
 
-  private static List<String> reasons(
-      NetSample sample, double tolerable, Plan plan, double limit) {
+  private static List<String> reasons(NetSample sample, double tolerable, Plan plan, double limit) {
     List<String> reasons = new ArrayList<>();
     reasons.add(
         sample.beyond(tolerable)

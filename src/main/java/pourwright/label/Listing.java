@@ -17,8 +17,7 @@ public final class Listing {
         request.isEuropean()
             ? Texts.of("net", language) + ": " + declaration.textMetric()
             : declaration.textUs());
-    String hazards =
-        request.isEuropean() ? LabelPress.hazardText(request, language) : "";
+    String hazards = request.isEuropean() ? LabelPress.hazardText(request, language) : "";
     if (!hazards.isEmpty()) {
       String word = request.classification().signalWord();
       lines.add((word == null ? "" : Texts.of(word, language) + ". ") + hazards);

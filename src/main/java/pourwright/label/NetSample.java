@@ -56,7 +56,6 @@ public record NetSample(double labelG, int lotSize, List<Double> netG) {
 
   /** Student's t over the root of the sample size: how far a mean may stray. */
   static double factor(double probability, int size) {
-    return new TDistribution(size - 1).inverseCumulativeProbability(probability)
-        / Math.sqrt(size);
+    return new TDistribution(size - 1).inverseCumulativeProbability(probability) / Math.sqrt(size);
   }
 }

@@ -47,7 +47,10 @@ public record Proof(
   private static void compare(List<String> differences, String what, String proved, String now) {
     if (!proved.equals(now)) {
       differences.add(
-          what + " " + (now.isEmpty() ? "none" : now) + ", proved with "
+          what
+              + " "
+              + (now.isEmpty() ? "none" : now)
+              + ", proved with "
               + (proved.isEmpty() ? "none" : proved));
     }
   }

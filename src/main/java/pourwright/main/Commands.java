@@ -78,7 +78,11 @@ final class Commands implements Doors {
     String version = Commands.class.getPackage().getImplementationVersion();
     return new String[] {
       "pourwright " + (version == null ? "(from its classes)" : version),
-      "Java " + Runtime.version() + ", " + System.getProperty("os.name", "") + " "
+      "Java "
+          + Runtime.version()
+          + ", "
+          + System.getProperty("os.name", "")
+          + " "
           + System.getProperty("os.arch", "")
     };
   }

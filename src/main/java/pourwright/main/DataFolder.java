@@ -83,7 +83,9 @@ final class DataFolder implements AutoCloseable {
   static String addressIn(Path folder) {
     try {
       Path file = folder.resolve(RUNNING);
-      return Files.isRegularFile(file) ? Files.readString(file, StandardCharsets.UTF_8).strip() : "";
+      return Files.isRegularFile(file)
+          ? Files.readString(file, StandardCharsets.UTF_8).strip()
+          : "";
     } catch (IOException e) {
       return "";
     }

@@ -155,11 +155,7 @@ public final class DemoCards {
       properties.put("heat_of_combustion_j_per_kg", Sourced.typical(37.3e6, 0.04));
       all.add(
           material(
-              (String) w[0],
-              (String) w[1],
-              MaterialKind.WAX,
-              new ShelfLife(730, 730),
-              properties));
+              (String) w[0], (String) w[1], MaterialKind.WAX, new ShelfLife(730, 730), properties));
     }
   }
 
@@ -211,7 +207,8 @@ public final class DemoCards {
     all.add(new Person("MB", "Mira", Person.Role.MAKER, null));
     all.add(new Person("TO", "Tove", Person.Role.LEARNER, null));
     all.add(new Instrument("bench-scale", "Bench scale", "mass", 0.1, "g", null, null));
-    all.add(new Instrument("probe", "Probe thermometer", "temperature", 0.1, "\u00b0C", null, null));
+    all.add(
+        new Instrument("probe", "Probe thermometer", "temperature", 0.1, "\u00b0C", null, null));
     all.add(new Supplier("north-quay", "North Quay Supplies", 6, null));
     all.add(new Supplier("lantern-yard", "Lantern Yard Oils", 9, null));
     return all;

@@ -47,9 +47,7 @@ public final class Main {
   /** All headless computations; the solver's classes load when one of its own is asked for. */
   static Computations computations() {
     return SolveComputations.addTo(
-        Computations.ofTheCraft(),
-        () -> new CpSatLeftoverPacking(),
-        () -> new CpSatPurchasing());
+        Computations.ofTheCraft(), () -> new CpSatLeftoverPacking(), () -> new CpSatPurchasing());
   }
 
   private static PrintStream utf8(FileDescriptor descriptor) {

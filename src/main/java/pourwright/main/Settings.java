@@ -139,8 +139,7 @@ public final class Settings {
     return switch (value(key).toLowerCase(java.util.Locale.ROOT)) {
       case "yes", "true", "on", "1" -> true;
       case "no", "false", "off", "0" -> false;
-      default ->
-          throw new BadSetting(key.word + " is '" + value(key) + "'; it must be yes or no");
+      default -> throw new BadSetting(key.word + " is '" + value(key) + "'; it must be yes or no");
     };
   }
 

@@ -9,21 +9,21 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
 import pourwright.page.Site;
-import pourwright.store.DataFolder;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
 import pourwright.store.SqliteStore;
 import pourwright.store.Store;
+import pourwright.store.StudioFolder;
 import pourwright.work.Studio;
 
 /** An open studio: its store, its use cases, its pages, put together with plain constructors. */
 public final class Wiring implements AutoCloseable {
-  private final DataFolder folder;
+  private final StudioFolder folder;
   private final Store store;
   private final Studio studio;
   private final Clock clock;
 
-  private Wiring(DataFolder folder, Store store, Clock clock) {
+  private Wiring(StudioFolder folder, Store store, Clock clock) {
     this.folder = folder;
     this.store = store;
     this.clock = clock;
@@ -38,7 +38,7 @@ public final class Wiring implements AutoCloseable {
    * @param clock the moment and the studio's zone
    */
   public static Wiring open(Path root, String db, Clock clock) {
-    DataFolder folder = new DataFolder(root);
+    StudioFolder folder = new StudioFolder(root);
     Store store = db.isEmpty() ? SqliteStore.open(folder) : PostgresStore.open(db);
     return new Wiring(folder, store, clock);
   }
@@ -65,7 +65,7 @@ public final class Wiring implements AutoCloseable {
 
   /** Whether a studio was begun in a folder. */
   public static boolean hasStudio(Path root) {
-    return new DataFolder(root).hasStudio();
+    return new StudioFolder(root).hasStudio();
   }
 
   /** What the studio calls itself. */

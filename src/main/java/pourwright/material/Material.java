@@ -40,8 +40,7 @@ public record Material(
   /** A material without a stated shelf life or note, counted as its kind usually is. */
   public static Material of(
       String code, String name, MaterialKind kind, Map<String, Sourced> properties) {
-    return new Material(
-        code, name, kind, kind.usualUnit(), properties, ShelfLife.KEEPS, null);
+    return new Material(code, name, kind, kind.usualUnit(), properties, ShelfLife.KEEPS, null);
   }
 
   /**

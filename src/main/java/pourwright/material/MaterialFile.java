@@ -25,7 +25,8 @@ import pourwright.quantity.Sourced;
  */
 public final class MaterialFile {
   private static final List<String> COLUMNS =
-      List.of("code", "kind", "name", "property", "value", "unit", "relative_uncertainty", "source");
+      List.of(
+          "code", "kind", "name", "property", "value", "unit", "relative_uncertainty", "source");
   private static final String TYPICAL = "/data/materials.csv";
 
   private final String file;
@@ -62,7 +63,10 @@ public final class MaterialFile {
   public static List<Material> read(String file, Reader text) {
     MaterialFile reading = new MaterialFile(file);
     try (CsvReader<CsvRecord> rows =
-        CsvReader.builder().extraFieldStrategy(FieldMismatchStrategy.IGNORE).missingFieldStrategy(FieldMismatchStrategy.IGNORE).ofCsvRecord(text)) {
+        CsvReader.builder()
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .ofCsvRecord(text)) {
       boolean first = true;
       for (CsvRecord row : rows) {
         if (first) {
@@ -123,8 +127,7 @@ public final class MaterialFile {
       throw new UnreadableData(file, line, "source", "there is no source");
     }
     read(line, "value", () -> Property.check(property, value));
-    Sourced sourced =
-        read(line, "relative_uncertainty", () -> Sourced.typical(value, uncertainty));
+    Sourced sourced = read(line, "relative_uncertainty", () -> Sourced.typical(value, uncertainty));
     if (draft.properties().put(property, sourced) != null) {
       throw new UnreadableData(file, line, "property", property + " stands twice");
     }

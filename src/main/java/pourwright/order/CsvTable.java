@@ -137,7 +137,9 @@ final class CsvTable {
       throw Stop.unreadable("the file is empty", "export the orders again");
     }
     String lower = head.toLowerCase(java.util.Locale.ROOT);
-    if (lower.startsWith("<!doctype") || lower.startsWith("<html") || lower.startsWith("<?xml")
+    if (lower.startsWith("<!doctype")
+        || lower.startsWith("<html")
+        || lower.startsWith("<?xml")
         || lower.startsWith("<table")) {
       throw Stop.unreadable("this is a web page or XML, not a table", "export it as CSV or XLSX");
     }

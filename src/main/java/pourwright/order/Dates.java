@@ -68,9 +68,7 @@ final class Dates {
       String normal = normal(text);
       Matcher match = NUMERIC.matcher(normal);
       if (!ISO.matcher(normal).matches() && match.matches()) {
-        numeric
-            .computeIfAbsent(match.group(2).charAt(0), c -> new ArrayList<>())
-            .add(normal);
+        numeric.computeIfAbsent(match.group(2).charAt(0), c -> new ArrayList<>()).add(normal);
       }
     }
     Map<Character, DateOrder> orders = new HashMap<>();

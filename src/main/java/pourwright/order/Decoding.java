@@ -29,7 +29,8 @@ record Decoding(String text, String encoding) {
 
   /** UTF-8 that was read as windows-1252 and written again, e.g. u-umlaut as A-tilde and ¼. */
   private static final Pattern TWICE =
-      Pattern.compile("[\u00c2-\u00df][\u0080-\u00bf\u2018-\u201e\u2020-\u2026\u2030\u0152-\u0178]");
+      Pattern.compile(
+          "[\u00c2-\u00df][\u0080-\u00bf\u2018-\u201e\u2020-\u2026\u2030\u0152-\u0178]");
 
   static Decoding of(byte[] bytes, @Nullable String chosen) throws Stop {
     if (chosen != null) {

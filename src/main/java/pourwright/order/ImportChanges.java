@@ -45,8 +45,7 @@ public record ImportChanges(
   }
 
   /** Compares the book's open lines with those of a file. */
-  public static ImportChanges between(
-      Collection<OrderLine> book, Collection<OrderLine> file) {
+  public static ImportChanges between(Collection<OrderLine> book, Collection<OrderLine> file) {
     Map<OrderLine.Key, OrderLine> known = new TreeMap<>();
     book.forEach(l -> known.put(l.key(), l));
     List<OrderLine> added = new ArrayList<>();

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Names of months in the languages that shops export in; a name two languages differ on is none. */
+/**
+ * Names of months in the languages that shops export in; a name two languages differ on is none.
+ */
 final class MonthNames {
   private static final List<String> LANGUAGES =
       List.of("en", "de", "fr", "es", "it", "nl", "pt", "sv", "da", "nb", "fi", "pl");

@@ -210,12 +210,16 @@ public final class OrderFile {
       int nth = seen.merge(draft.order() + "\n" + draft.design(), 1, Integer::sum);
       if (nth > 1) {
         notes.add(
-            "line " + draft.lineNumber() + ": order " + draft.order() + " lists "
-                + draft.design() + " once more; it counts as a further line");
+            "line "
+                + draft.lineNumber()
+                + ": order "
+                + draft.order()
+                + " lists "
+                + draft.design()
+                + " once more; it counts as a further line");
       }
       OrderLine line =
-          new OrderLine(
-              draft.order(), draft.design(), nth, draft.quantity(), due, draft.note());
+          new OrderLine(draft.order(), draft.design(), nth, draft.quantity(), due, draft.note());
       lines.add(new Read(draft.lineNumber(), line, draft.channel(), draft.customer()));
     }
     return lines;

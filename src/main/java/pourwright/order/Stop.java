@@ -31,7 +31,6 @@ final class Stop extends Exception {
             ? detected
             : new OrderImport.Detected("CSV", "", "", "", "", java.util.Map.of(), 0);
     return new Stop(
-        new OrderImport.Bad(
-            shown, java.util.List.of(new OrderImport.BadLine(line, reason))));
+        new OrderImport.Bad(shown, java.util.List.of(new OrderImport.BadLine(line, reason))));
   }
 }

@@ -31,8 +31,7 @@ final class WorkbookTable {
           "this is a zip, but not an XLSX workbook", "save it as XLSX or CSV from its program");
     }
     try (ReadableWorkbook workbook =
-        new ReadableWorkbook(
-            new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+        new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
       return chosen(workbook, choices, score);
     } catch (IOException | ExcelReaderException e) {
       throw Stop.unreadable("the workbook cannot be read", "save it again, or as CSV");
@@ -90,8 +89,7 @@ final class WorkbookTable {
     return new Table("XLSX", String.valueOf(sheet.getName()), "cells", rows);
   }
 
-  private static Cell cell(
-      org.dhatim.fastexcel.reader.@Nullable Cell cell, boolean from1904) {
+  private static Cell cell(org.dhatim.fastexcel.reader.@Nullable Cell cell, boolean from1904) {
     if (cell == null || cell.getType() == CellType.EMPTY) {
       return new Cell.Text("");
     }

@@ -15,7 +15,13 @@ public record DevicesPage(List<Row> devices) {
   static DevicesPage of(List<Sessions.Device> devices, Desk desk) {
     return new DevicesPage(
         devices.stream()
-            .map(d -> new Row(d.digest(), d.device(), desk.dayAndTime(d.since()), desk.dayAndTime(d.seen())))
+            .map(
+                d ->
+                    new Row(
+                        d.digest(),
+                        d.device(),
+                        desk.dayAndTime(d.since()),
+                        desk.dayAndTime(d.seen())))
             .toList());
   }
 }

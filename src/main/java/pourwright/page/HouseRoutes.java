@@ -2,8 +2,8 @@ package pourwright.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;

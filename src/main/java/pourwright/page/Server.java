@@ -17,7 +17,9 @@ import pourwright.page.guard.SecretsFile;
 import pourwright.page.guard.Sessions;
 import pourwright.page.timer.BellRoutes;
 
-/** The web server: starts on a free port, serves the places behind the door, stops within seconds. */
+/**
+ * The web server: starts on a free port, serves the places behind the door, stops within seconds.
+ */
 public final class Server implements AutoCloseable {
   private static final int THREADS_MAX = 40;
   private static final int THREADS_MIN = 4;
@@ -64,7 +66,10 @@ public final class Server implements AutoCloseable {
     throw new PortTaken(
         settings.probe() == 0
             ? "port " + settings.port() + " is taken by another program"
-            : "ports " + settings.port() + " to " + (settings.port() + settings.probe())
+            : "ports "
+                + settings.port()
+                + " to "
+                + (settings.port() + settings.probe())
                 + " are all taken by other programs");
   }
 

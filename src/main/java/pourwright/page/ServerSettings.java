@@ -11,8 +11,7 @@ import java.util.Set;
  * @param names names besides the machine's own that the server answers to when shared
  * @param studio the studio's name for the head of the page
  */
-public record ServerSettings(
-    String host, int port, int probe, Set<String> names, String studio) {
+public record ServerSettings(String host, int port, int probe, Set<String> names, String studio) {
   /** The port of a studio that has not chosen another. */
   public static final int PORT = 27687;
 

@@ -10,8 +10,8 @@ import java.util.Set;
 
 /**
  * The order in which batches are placed: none before those it waits for, else the one whose latest
- * start, counted back from the dates to keep, is earliest. Batches tied by a maximum wait are placed
- * as one.
+ * start, counted back from the dates to keep, is earliest. Batches tied by a maximum wait are
+ * placed as one.
  */
 final class BatchOrder {
   private static final int NEVER = Integer.MAX_VALUE / 4;
@@ -111,8 +111,7 @@ final class BatchOrder {
     List<Step> backwards = new ArrayList<>(inOrder());
     java.util.Collections.reverse(backwards);
     for (Goal goal : problem.goals()) {
-      latest.merge(
-          goal.lastStep(), goal.dueMin() - step(goal.lastStep()).minutes(), Math::min);
+      latest.merge(goal.lastStep(), goal.dueMin() - step(goal.lastStep()).minutes(), Math::min);
     }
     for (Step step : backwards) {
       for (Link link : after.getOrDefault(step.key(), List.of())) {

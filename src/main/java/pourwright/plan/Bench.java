@@ -28,8 +28,12 @@ final class Bench {
     }
     for (Step step : problem.steps()) {
       if (step.fixedStartMin() != null) {
-        put(new Placed(step.key(), step.fixedStartMin(), step.fixedStartMin() + step.minutes(),
-            step.kind() == StepKind.HANDS ? anyone(step) : null));
+        put(
+            new Placed(
+                step.key(),
+                step.fixedStartMin(),
+                step.fixedStartMin() + step.minutes(),
+                step.kind() == StepKind.HANDS ? anyone(step) : null));
       }
     }
   }
@@ -75,8 +79,7 @@ final class Bench {
     Step step = java.util.Objects.requireNonNull(steps.get(place.step()));
     placed.put(place.step(), place);
     if (place.person() != null) {
-      occupancy(place.person())
-          .take(new Occupancy.Taken(place.startMin(), place.endMin(), 1, ""));
+      occupancy(place.person()).take(new Occupancy.Taken(place.startMin(), place.endMin(), 1, ""));
     }
     step.uses()
         .forEach(

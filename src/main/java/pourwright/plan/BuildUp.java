@@ -37,7 +37,12 @@ public record BuildUp(List<Double> perWeek, double stockMost, List<String> troub
       double rate = steady(demand, week, stock);
       if (rate > mostAWeek + 1e-9) {
         troubles.add(
-            "week " + (week + 1) + " needs " + Math.ceil(rate) + " pieces; " + mostAWeek
+            "week "
+                + (week + 1)
+                + " needs "
+                + Math.ceil(rate)
+                + " pieces; "
+                + mostAWeek
                 + " can be made");
         rate = mostAWeek;
       }

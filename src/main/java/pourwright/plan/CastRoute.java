@@ -85,8 +85,7 @@ final class CastRoute {
   private String grits() {
     return finish.grits().isEmpty()
         ? ""
-        : ": "
-            + finish.grits().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        : ": " + finish.grits().stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 
   private void coats() {
@@ -94,8 +93,10 @@ final class CastRoute {
     Integer to = null;
     int nth = 1;
     for (Finish.Coat coat : finish.coats()) {
-      String where = coat.where() == Finish.Where.BOTH ? "inside and outside"
-          : coat.where() == Finish.Where.INSIDE ? "inside" : "outside";
+      String where =
+          coat.where() == Finish.Where.BOTH
+              ? "inside and outside"
+              : coat.where() == Finish.Where.INSIDE ? "inside" : "outside";
       boolean flammable =
           book.materials()
               .get(coat.sealer())
@@ -105,7 +106,9 @@ final class CastRoute {
       Set<String> tags = flammable ? Set.of("wet-coat", "solvent") : Set.of("wet-coat");
       double sides = coat.where() == Finish.Where.BOTH ? 2 : 1;
       chain.thenHands(
-          hands("coat" + nth, "Coat " + nth + " " + where + ": " + what,
+          hands(
+                  "coat" + nth,
+                  "Coat " + nth + " " + where + ": " + what,
                   minutes(habits.hands().coat() * sides))
               .marked(tags, null),
           from,

@@ -48,8 +48,7 @@ public final class Explosion {
    *
    * @throws OutOfRange when a design, card or material is not there, or a vessel has no mold
    */
-  public static MakePlan of(
-      List<OrderLine> lines, CardBook book, InHand inHand, Habits habits) {
+  public static MakePlan of(List<OrderLine> lines, CardBook book, InHand inHand, Habits habits) {
     return new Explosion(book, inHand, habits).explode(lines);
   }
 
@@ -235,8 +234,7 @@ public final class Explosion {
     }
     List<MakePlan.Served> served = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      served.add(
-          new MakePlan.Served(lines.get(i), fromStock[i], new ArrayList<>(pours.get(i))));
+      served.add(new MakePlan.Served(lines.get(i), fromStock[i], new ArrayList<>(pours.get(i))));
     }
     return served;
   }

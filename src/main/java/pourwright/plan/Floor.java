@@ -16,12 +16,7 @@ import java.util.Map;
  * @param racks pieces that the drying rack holds
  */
 public record Floor(
-    Instant origin,
-    ZoneId zone,
-    int days,
-    Map<String, WorkHours> hours,
-    int melters,
-    int racks) {
+    Instant origin, ZoneId zone, int days, Map<String, WorkHours> hours, int melters, int racks) {
   /** House: one person, one melter, 60 pieces on the rack, 180 days ahead. */
   public static Floor house(Instant origin, ZoneId zone, List<String> initials) {
     Map<String, WorkHours> hours = new java.util.TreeMap<>();

@@ -66,8 +66,7 @@ public record Habits(
   }
 
   /** House habits. */
-  public static final Habits HOUSE =
-      new Habits(0.05, 0.02, 8, 2500, Hands.HOUSE, Waits.HOUSE);
+  public static final Habits HOUSE = new Habits(0.05, 0.02, 8, 2500, Hands.HOUSE, Waits.HOUSE);
 
   /** Checks the range. */
   public Habits {

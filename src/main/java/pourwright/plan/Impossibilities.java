@@ -39,7 +39,12 @@ final class Impossibilities {
       List<String> found) {
     if (resource != null && amount > resource.capacity()) {
       found.add(
-          step.words() + " needs " + amount + " of " + resource.words() + "; there are "
+          step.words()
+              + " needs "
+              + amount
+              + " of "
+              + resource.words()
+              + "; there are "
               + resource.capacity());
     }
   }
@@ -47,8 +52,14 @@ final class Impossibilities {
   private static void tooLong(Step step, int longest, String what, List<String> found) {
     if (step.minutes() > longest) {
       found.add(
-          step.words() + " needs " + what + " for " + step.minutes()
-              + " minutes in one go; the longest stretch of work is " + longest + " minutes");
+          step.words()
+              + " needs "
+              + what
+              + " for "
+              + step.minutes()
+              + " minutes in one go; the longest stretch of work is "
+              + longest
+              + " minutes");
     }
   }
 

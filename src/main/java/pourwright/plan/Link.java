@@ -4,9 +4,9 @@ import org.jspecify.annotations.Nullable;
 import pourwright.quantity.OutOfRange;
 
 /**
- * Order of two steps: {@code after} starts at least {@code minMin} and, where stated, at most {@code
- * maxMin} minutes after {@code before} ends. Pot life, demold not too late, recoat window and wax
- * temperature window are the ones with a maximum. May be negative for what overlaps.
+ * Order of two steps: {@code after} starts at least {@code minMin} and, where stated, at most
+ * {@code maxMin} minutes after {@code before} ends. Pot life, demold not too late, recoat window
+ * and wax temperature window are the ones with a maximum. May be negative for what overlaps.
  *
  * @param before key of the earlier step
  * @param after key of the later step

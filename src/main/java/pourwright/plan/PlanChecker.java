@@ -88,8 +88,13 @@ public final class PlanChecker {
     for (Step step : problem.steps()) {
       Placed p = place(step.key());
       if (p.endMin() - p.startMin() != step.minutes()) {
-        say("length", step.words() + " takes " + step.minutes() + " minutes, not "
-            + (p.endMin() - p.startMin()));
+        say(
+            "length",
+            step.words()
+                + " takes "
+                + step.minutes()
+                + " minutes, not "
+                + (p.endMin() - p.startMin()));
       }
       if (p.endMin() > problem.horizonMin() || (p.startMin() < 0 && step.fixedStartMin() == null)) {
         say("horizon", step.words() + " is outside the time that is planned");
@@ -108,7 +113,8 @@ public final class PlanChecker {
     if (resource.windows().isEmpty() && resource.kind() != Resource.Kind.PERSON) {
       open.set(0, minutes + 1);
     }
-    resource.windows()
+    resource
+        .windows()
         .forEach(w -> open.set(clamp(w.fromMin()), Math.max(clamp(w.fromMin()), clamp(w.toMin()))));
     return open;
   }
@@ -156,8 +162,13 @@ public final class PlanChecker {
       }
       busy.set(clamp(p.startMin()), clamp(p.endMin()));
       if (!covers(hours, p.startMin(), p.endMin())) {
-        say("hours", step.words() + " is outside the hours of " + person.words() + ", at "
-            + clock(p.startMin()));
+        say(
+            "hours",
+            step.words()
+                + " is outside the hours of "
+                + person.words()
+                + ", at "
+                + clock(p.startMin()));
       }
     }
   }
@@ -176,10 +187,16 @@ public final class PlanChecker {
       } else if (!watched && step.kind() == StepKind.WATCH) {
         say("hours", step.words() + " has nobody to watch it, from " + clock(p.startMin()));
       }
-      if (step.hot() && watched
+      if (step.hot()
+          && watched
           && !covers(somebody, p.startMin(), p.startMin() + problem.lastHotStartMin())) {
-        say("hot", step.words() + " begins in the last " + problem.lastHotStartMin()
-            + " minutes, at " + clock(p.startMin()));
+        say(
+            "hot",
+            step.words()
+                + " begins in the last "
+                + problem.lastHotStartMin()
+                + " minutes, at "
+                + clock(p.startMin()));
       }
     }
   }
@@ -203,14 +220,24 @@ public final class PlanChecker {
       }
       for (Span span : problem.spans()) {
         if (span.resource().equals(resource.key())) {
-          add(used, place(span.fromStep()).startMin(), place(span.toStep()).endMin(),
+          add(
+              used,
+              place(span.fromStep()).startMin(),
+              place(span.toStep()).endMin(),
               span.amount());
         }
       }
       for (int minute = 0; minute < minutes; minute++) {
         if (used[minute] > resource.capacity()) {
-          say("thing", used[minute] + " of " + resource.words() + " are needed at " + clock(minute)
-              + "; there are " + resource.capacity());
+          say(
+              "thing",
+              used[minute]
+                  + " of "
+                  + resource.words()
+                  + " are needed at "
+                  + clock(minute)
+                  + "; there are "
+                  + resource.capacity());
           break;
         }
       }
@@ -230,8 +257,15 @@ public final class PlanChecker {
       }
       int gap = place(link.after()).startMin() - place(link.before()).endMin();
       if (gap < link.minMin() || (link.maxMin() != null && gap > link.maxMin())) {
-        say("wait", step(link.after()).words() + " comes " + gap + " minutes after "
-            + step(link.before()).words() + ": " + link.reason());
+        say(
+            "wait",
+            step(link.after()).words()
+                + " comes "
+                + gap
+                + " minutes after "
+                + step(link.before()).words()
+                + ": "
+                + link.reason());
       }
     }
   }
@@ -242,11 +276,16 @@ public final class PlanChecker {
       List<Placed> others = tagged(rule.otherTag());
       for (Placed one : ones) {
         for (Placed other : others) {
-          boolean twice = rule.tag().equals(rule.otherTag())
-              && one.step().compareTo(other.step()) > 0;
+          boolean twice =
+              rule.tag().equals(rule.otherTag()) && one.step().compareTo(other.step()) > 0;
           if (!one.step().equals(other.step()) && !twice && overlap(one, other)) {
-            say("apart", step(one.step()).words() + " meets " + step(other.step()).words() + ": "
-                + rule.reason());
+            say(
+                "apart",
+                step(one.step()).words()
+                    + " meets "
+                    + step(other.step()).words()
+                    + ": "
+                    + rule.reason());
           }
         }
       }

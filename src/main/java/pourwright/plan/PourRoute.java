@@ -65,8 +65,7 @@ final class PourRoute {
     chain.thenWait("rest", "Rest: " + scent, restDays() * 24, "rests from the trim on");
     int boxes =
         job.fills().stream()
-            .mapToInt(
-                f -> (f.candles() + design(f).piecesPerBox() - 1) / design(f).piecesPerBox())
+            .mapToInt(f -> (f.candles() + design(f).piecesPerBox() - 1) / design(f).piecesPerBox())
             .sum();
     chain.thenHands(
         hands("box", "Check, label and box " + what, hands.box() * boxes),

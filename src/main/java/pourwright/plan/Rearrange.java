@@ -100,8 +100,7 @@ public final class Rearrange {
       Placed old = was.get(placed.step());
       int from = old == null ? -1 : old.startMin();
       if (from != placed.startMin() && placed.startMin() >= 0) {
-        changes.add(
-            new Change(placed.step(), words(problem, placed), from, placed.startMin()));
+        changes.add(new Change(placed.step(), words(problem, placed), from, placed.startMin()));
       }
     }
     return changes;

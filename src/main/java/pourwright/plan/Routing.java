@@ -11,8 +11,8 @@ import pourwright.order.OrderLine;
 
 /**
  * From casts and pours to steps with hands, waits and things. A cast: mix and fill · set · demold ·
- * harden damp · sand · dry · coats · full-dry · fill with water · stand · empty · dry again. A pour:
- * wick · melt · pour · set · trim · rest · box. Steps and waits: docs/models/plan.md.
+ * harden damp · sand · dry · coats · full-dry · fill with water · stand · empty · dry again. A
+ * pour: wick · melt · pour · set · trim · rest · box. Steps and waits: docs/models/plan.md.
  */
 public final class Routing {
   static final String MELTER = "melter";

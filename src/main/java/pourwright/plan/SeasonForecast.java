@@ -4,9 +4,9 @@ import java.util.Arrays;
 import pourwright.quantity.OutOfRange;
 
 /**
- * What may be asked for in the coming months, from what was sold. Exponential smoothing with a level
- * and additive seasons, ETS(A,N,A), and a prediction interval; judged on the last months against
- * the naive rule 'as in the same month last year', which is used instead when it is better.
+ * What may be asked for in the coming months, from what was sold. Exponential smoothing with a
+ * level and additive seasons, ETS(A,N,A), and a prediction interval; judged on the last months
+ * against the naive rule 'as in the same month last year', which is used instead when it is better.
  *
  * <p>Source: R. J. Hyndman, G. Athanasopoulos, "Forecasting: Principles and Practice", 3rd edition,
  * 2021, sections 8.3 and 8.7 (variance of ETS(A,N,A): σ²[1 + α²(h−1) + γk(2α+γ)] with k the whole

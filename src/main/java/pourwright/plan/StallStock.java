@@ -46,10 +46,7 @@ public record StallStock(
     double unsold = unsold(demand, pieces);
     double sold = pieces - unsold;
     return new StallStock(
-        pieces,
-        1 - demand.cumulativeProbability(pieces),
-        unsold,
-        sold * margin - unsold * loss);
+        pieces, 1 - demand.cumulativeProbability(pieces), unsold, sold * margin - unsold * loss);
   }
 
   /** E[max(0, pieces − demand)], demand cut at 0: closed form of the normal loss function. */

@@ -70,8 +70,7 @@ public record Step(
     return plain(batch, name, words, StepKind.WAIT, minutes);
   }
 
-  private static Step plain(
-      String batch, String name, String words, StepKind kind, int minutes) {
+  private static Step plain(String batch, String name, String words, StepKind kind, int minutes) {
     return new Step(
         batch + "/" + name,
         batch,
@@ -90,28 +89,68 @@ public record Step(
   /** The same step, hot or lit. */
   public Step madeHot() {
     return new Step(
-        key, batch, words, kind, minutes, people, uses, true, tags, family, earliestMin,
+        key,
+        batch,
+        words,
+        kind,
+        minutes,
+        people,
+        uses,
+        true,
+        tags,
+        family,
+        earliestMin,
         fixedStartMin);
   }
 
   /** The same step using things while it lasts. */
   public Step using(Map<String, Integer> things) {
     return new Step(
-        key, batch, words, kind, minutes, people, things, hot, tags, family, earliestMin,
+        key,
+        batch,
+        words,
+        kind,
+        minutes,
+        people,
+        things,
+        hot,
+        tags,
+        family,
+        earliestMin,
         fixedStartMin);
   }
 
   /** The same step with tags and a family. */
   public Step marked(Set<String> newTags, @Nullable String newFamily) {
     return new Step(
-        key, batch, words, kind, minutes, people, uses, hot, newTags, newFamily, earliestMin,
+        key,
+        batch,
+        words,
+        kind,
+        minutes,
+        people,
+        uses,
+        hot,
+        newTags,
+        newFamily,
+        earliestMin,
         fixedStartMin);
   }
 
   /** The same step for certain people only. */
   public Step by(Set<String> whom) {
     return new Step(
-        key, batch, words, kind, minutes, whom, uses, hot, tags, family, earliestMin,
+        key,
+        batch,
+        words,
+        kind,
+        minutes,
+        whom,
+        uses,
+        hot,
+        tags,
+        family,
+        earliestMin,
         fixedStartMin);
   }
 

@@ -34,8 +34,7 @@ public record Window(int fromMin, int toMin) {
       int last = merged.size() - 1;
       if (last >= 0 && next.fromMin() <= merged.get(last).toMin()) {
         Window before = merged.get(last);
-        merged.set(
-            last, new Window(before.fromMin(), Math.max(before.toMin(), next.toMin())));
+        merged.set(last, new Window(before.fromMin(), Math.max(before.toMin(), next.toMin())));
       } else {
         merged.add(next);
       }

@@ -23,7 +23,9 @@ final class Windows {
     return limit;
   }
 
-  /** As {@link #firstWithin}, and beginning at least {@code before} minutes before its window ends. */
+  /**
+   * As {@link #firstWithin}, and beginning at least {@code before} minutes before its window ends.
+   */
   static int firstHot(List<Window> windows, int at, int minutes, int before, int limit) {
     for (Window window : windows) {
       int start = Math.max(at, window.fromMin());

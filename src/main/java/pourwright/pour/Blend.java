@@ -11,8 +11,8 @@ import pourwright.quantity.OutOfRange;
 
 /**
  * Several waxes, several fragrances, dye and additives, by weight. Three limits are looked at apart
- * from each other: each fragrance's own from its certificate, what the wax holds, and the legal one;
- * the one that binds is named. Maths: docs/models/pour.md 2.
+ * from each other: each fragrance's own from its certificate, what the wax holds, and the legal
+ * one; the one that binds is named. Maths: docs/models/pour.md 2.
  *
  * @param waxes waxes in parts
  * @param fragrances fragrances in parts; empty for none
@@ -157,7 +157,6 @@ public record Blend(
   public @Nullable Double lowestFlashPointC() {
     return fragrances.isEmpty()
         ? null
-        : (Double)
-            fragrances.stream().mapToDouble(Fragrance::flashPointC).min().orElse(Double.NaN);
+        : (Double) fragrances.stream().mapToDouble(Fragrance::flashPointC).min().orElse(Double.NaN);
   }
 }

@@ -212,7 +212,10 @@ public final class CoolingClock {
     double origin = used.get(0).s();
     Double high = bound(targetC, at, +1);
     return new Crossing(
-        targetC, origin + at, origin + orZero(bound(targetC, at, -1)), high == null ? null : origin + high);
+        targetC,
+        origin + at,
+        origin + orZero(bound(targetC, at, -1)),
+        high == null ? null : origin + high);
   }
 
   private static double orZero(@Nullable Double value) {
@@ -231,7 +234,8 @@ public final class CoolingClock {
     }
     if (used.stream().anyMatch(r -> r.c() < stop)) {
       warnings.add(
-          text("A reading below %s °C is inside the setting plateau and misleads the clock.", stop));
+          text(
+              "A reading below %s °C is inside the setting plateau and misleads the clock.", stop));
     }
   }
 
@@ -279,7 +283,8 @@ public final class CoolingClock {
       return new Interval(null, null);
     }
     double limit = limit(c);
-    Double low = edge(Math.log(c.tauS()), Math.log(fit.tauLow()), x -> fit.at(Math.exp(x)).sse(), limit);
+    Double low =
+        edge(Math.log(c.tauS()), Math.log(fit.tauLow()), x -> fit.at(Math.exp(x)).sse(), limit);
     Double high =
         edge(Math.log(c.tauS()), Math.log(fit.tauHigh()), x -> fit.at(Math.exp(x)).sse(), limit);
     return new Interval(

@@ -89,8 +89,7 @@ public record Fill(
    * @param underWaxMm how much of it stands in wax
    * @param tabMl volume of one tab
    */
-  public static double wickMl(
-      int wicks, double wickDiameterMm, double underWaxMm, double tabMl) {
+  public static double wickMl(int wicks, double wickDiameterMm, double underWaxMm, double tabMl) {
     double area = Math.PI * wickDiameterMm * wickDiameterMm / 4;
     return wicks * (area * underWaxMm / 1000 + tabMl);
   }

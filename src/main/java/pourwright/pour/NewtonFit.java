@@ -4,7 +4,8 @@ package pourwright.pour;
  * Least squares of T = room + A·exp(−(t − t₀)/τ): for a given τ the model is linear in A (and in
  * the room where that is free), so that only τ is searched for (variable projection).
  *
- * <p>Source: Golub and Pereyra, SIAM J. Numer. Anal. 10 (1973) 413-432, for separable least squares.
+ * <p>Source: Golub and Pereyra, SIAM J. Numer. Anal. 10 (1973) 413-432, for separable least
+ * squares.
  */
 final class NewtonFit {
   private static final int GRID = 32;
@@ -113,7 +114,9 @@ final class NewtonFit {
     return new Curve(sse, room, rise, tau);
   }
 
-  /** The best curve of all: a scan over log τ, a golden section, then Gauss-Newton to the bottom. */
+  /**
+   * The best curve of all: a scan over log τ, a golden section, then Gauss-Newton to the bottom.
+   */
   Curve best() {
     double low = Math.log(tauLow);
     double step = (Math.log(tauHigh) - low) / GRID;

@@ -7,8 +7,8 @@ import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 
 /**
- * What to weigh for a pitcher: the candles, a share more for waste, and what stays behind in pitcher
- * and melter; rounded to what the scale can show. Maths: docs/models/pour.md 2.
+ * What to weigh for a pitcher: the candles, a share more for waste, and what stays behind in
+ * pitcher and melter; rounded to what the scale can show. Maths: docs/models/pour.md 2.
  */
 public final class PitcherPlan {
   /** One drop of oil, in ml. Typical: about 20 drops to the millilitre, by dropper ± 25 %. */
@@ -30,7 +30,8 @@ public final class PitcherPlan {
    * @param residueG what stays in pitcher and melter, added after the waste
    */
   public static double meltG(double piecesG, double wasteFraction, double residueG) {
-    return Check.positive("pieces_g", piecesG) * (1 + Check.fraction("waste_fraction", wasteFraction))
+    return Check.positive("pieces_g", piecesG)
+            * (1 + Check.fraction("waste_fraction", wasteFraction))
         + Check.notNegative("residue_g", residueG);
   }
 
@@ -51,8 +52,7 @@ public final class PitcherPlan {
     for (int i = 0; i < scents.size(); i++) {
       shares.add(
           new Share(
-              scents.get(i),
-              Dose.ofTotal(totalsG.get(i), loadsOfTotal.get(i), Dose.LoadOf.TOTAL)));
+              scents.get(i), Dose.ofTotal(totalsG.get(i), loadsOfTotal.get(i), Dose.LoadOf.TOTAL)));
     }
     return shares;
   }

@@ -9,12 +9,12 @@ import org.jspecify.annotations.Nullable;
 import pourwright.quantity.OutOfRange;
 
 /**
- * Grouping without a solver: exact by going through all subsets where a melt has at most
- * {@value #EXACT_MOST} candles, by best fit in falling order above, with a bound that says how far
- * from the fewest it can be at most.
+ * Grouping without a solver: exact by going through all subsets where a melt has at most {@value
+ * #EXACT_MOST} candles, by best fit in falling order above, with a bound that says how far from the
+ * fewest it can be at most.
  *
- * <p>Source of best fit decreasing and its bound: Johnson, Demers, Ullman, Garey and Graham, SIAM J.
- * Comput. 3 (1974) 299-325.
+ * <p>Source of best fit decreasing and its bound: Johnson, Demers, Ullman, Garey and Graham, SIAM
+ * J. Comput. 3 (1974) 299-325.
  */
 public final class SubsetGrouping implements PourGrouping {
   private static final int EXACT_MOST = 13;
@@ -67,8 +67,7 @@ public final class SubsetGrouping implements PourGrouping {
         if (p != null) {
           Best before = best[rest ^ with];
           Best now =
-              new Best(
-                  before.pours + 1, before.residueG + p.pitcher().residueG(), with | first);
+              new Best(before.pours + 1, before.residueG + p.pitcher().residueG(), with | first);
           if (best[set] == null || better(now, best[set])) {
             best[set] = now;
           }
@@ -99,7 +98,9 @@ public final class SubsetGrouping implements PourGrouping {
     return in;
   }
 
-  /** The candles in the smallest pitcher with the least residue, null when they do not go together. */
+  /**
+   * The candles in the smallest pitcher with the least residue, null when they do not go together.
+   */
   private static @Nullable Pour pourOf(List<ToFill> candles, List<Pitcher> bySize) {
     double grams = candles.stream().mapToDouble(ToFill::grams).sum();
     double from = candles.stream().mapToDouble(ToFill::pourFromC).max().orElse(0);

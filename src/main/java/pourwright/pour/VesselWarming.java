@@ -15,8 +15,7 @@ import pourwright.quantity.OutOfRange;
  * @param vesselG the empty vessel
  * @param vesselJPerKgK its heat capacity (typical 880)
  */
-public record VesselWarming(
-    double waxG, double waxJPerKgK, double vesselG, double vesselJPerKgK) {
+public record VesselWarming(double waxG, double waxJPerKgK, double vesselG, double vesselJPerKgK) {
   /** Vessels are warmed to this at most, °C. House: 30 to 40. */
   public static final double WARM_MOST_C = 40;
 

@@ -6,8 +6,8 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 
 /**
- * Money as a whole number of the currency's smallest part, so that sums are exact. Amounts in unlike
- * currencies are never added.
+ * Money as a whole number of the currency's smallest part, so that sums are exact. Amounts in
+ * unlike currencies are never added.
  *
  * @param minor whole cents, pence, öre; may be negative, as a refund is
  * @param currency ISO 4217 code, such as EUR

@@ -20,8 +20,21 @@ public final class QuantityText {
   private static final Pattern FEET_AND_INCHES =
       Pattern.compile("(\\d+) *['′’] *(?:(\\d[^'′’\"″”]*?) *(?:\"|″|”|''|in))?");
   private static final List<String> LIQUID =
-      List.of("fl oz", "fl. oz.", "fluid ounces", "cup", "cups", "pt", "pint", "pints", "qt",
-          "quart", "quarts", "gal", "gallon", "gallons");
+      List.of(
+          "fl oz",
+          "fl. oz.",
+          "fluid ounces",
+          "cup",
+          "cups",
+          "pt",
+          "pint",
+          "pints",
+          "qt",
+          "quart",
+          "quarts",
+          "gal",
+          "gallon",
+          "gallons");
   private static final List<Word> WORDS = words();
 
   private final NumberText numbers;
@@ -53,8 +66,8 @@ public final class QuantityText {
   public Read read(String text, Dimension dimension, @Nullable Unit unsaid) {
     String rest = text.strip();
     if (rest.isEmpty()) {
-      throw refuse("nothing is written", "write " + dimension.words() + ", as in "
-          + dimension.example());
+      throw refuse(
+          "nothing is written", "write " + dimension.words() + ", as in " + dimension.example());
     }
     boolean negative = rest.startsWith("-") || rest.startsWith("−");
     if (negative && dimension != Dimension.TEMPERATURE) {
@@ -79,8 +92,7 @@ public final class QuantityText {
     return parts(feet.group(1) + " ft " + inches + " in", Dimension.LENGTH, null, false);
   }
 
-  private Read parts(
-      String text, Dimension dimension, @Nullable Unit unsaid, boolean negative) {
+  private Read parts(String text, Dimension dimension, @Nullable Unit unsaid, boolean negative) {
     String rest = text;
     long sum = 0;
     Unit last = null;
@@ -100,8 +112,8 @@ public final class QuantityText {
       if (unit == null || unit.dimension() != dimension) {
         throw wrongUnit(text, dimension, unit);
       }
-      long amount = unit.amountOf(negative ? number.negated().over() : number.over(),
-          number.under());
+      long amount =
+          unit.amountOf(negative ? number.negated().over() : number.over(), number.under());
       if (last != null && (amount >= room || dimension == Dimension.TEMPERATURE)) {
         throw refuse(
             "the parts of '" + text + "' do not go from large to small",
@@ -120,11 +132,9 @@ public final class QuantityText {
     return new Read(sum, last);
   }
 
-  private static Unit unitOfBareNumber(
-      String text, Dimension dimension, @Nullable Unit unsaid) {
+  private static Unit unitOfBareNumber(String text, Dimension dimension, @Nullable Unit unsaid) {
     if (unsaid == null) {
-      throw refuse(
-          "'" + text + "' does not say its unit", "write it as in " + dimension.example());
+      throw refuse("'" + text + "' does not say its unit", "write it as in " + dimension.example());
     }
     return unsaid;
   }
@@ -224,8 +234,10 @@ public final class QuantityText {
   public String write(long amount, Unit unit, BigDecimal resolution) {
     BigDecimal value = unit.valueOf(amount, 12);
     BigDecimal steps = value.divide(resolution, 0, RoundingMode.HALF_EVEN);
-    BigDecimal shown = steps.multiply(resolution).setScale(Math.max(0, resolution.scale()),
-        RoundingMode.HALF_EVEN);
+    BigDecimal shown =
+        steps
+            .multiply(resolution)
+            .setScale(Math.max(0, resolution.scale()), RoundingMode.HALF_EVEN);
     return joined(numbers.write(shown), unit);
   }
 

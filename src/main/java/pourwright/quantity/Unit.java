@@ -57,8 +57,7 @@ public enum Unit {
   FAHRENHEIT(Dimension.TEMPERATURE, "5e6", "9", "°F", "F", "f", "º F", "ºF", "° F", "℉", "deg F"),
   GRAM_PER_MILLILITRE(
       Dimension.DENSITY, "1e6", "1", "g/ml", "g/mL", "g/cm3", "g/cm³", "kg/l", "kg/L", "g/cc"),
-  KILOGRAM_PER_CUBIC_METRE(
-      Dimension.DENSITY, "1e3", "1", "kg/m3", "kg/m³", "g/l", "g/L"),
+  KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "1e3", "1", "kg/m3", "kg/m³", "g/l", "g/L"),
   POUND_PER_CUBIC_FOOT(Dimension.DENSITY, "453592370", "28316.846592", "lb/ft3", "lb/ft³"),
   POUND_PER_US_GALLON(Dimension.DENSITY, "453592370", "3785.411784", "lb/US gal"),
   SECOND(Dimension.TIME, "1e3", "1", "s", "sec", "secs", "second", "seconds"),

@@ -68,7 +68,9 @@ public record Hollow(Solid outer, Solid cavity) {
     return thinnest;
   }
 
-  /** Face of the cavity to a height above its base, with the base, in mm²: what is sealed inside. */
+  /**
+   * Face of the cavity to a height above its base, with the base, in mm²: what is sealed inside.
+   */
   public double insideMm2(double fillMm) {
     return cavity.sideAreaBelowMm2(fillMm) + cavity.bottom().areaMm2();
   }

@@ -58,11 +58,7 @@ final class JoinedByAngle implements Joined {
     double slopeB = bottom.radiusSlopeMm(angle);
     double slopeT = slopeB + s * (top.radiusSlopeMm(angle) - slopeB);
     return Ruled.strip(
-        new Point(b, 0),
-        new Point(t, 0),
-        new Point(slopeB, b),
-        new Point(slopeT, t),
-        s * heightMm);
+        new Point(b, 0), new Point(t, 0), new Point(slopeB, b), new Point(slopeT, t), s * heightMm);
   }
 
   @Override

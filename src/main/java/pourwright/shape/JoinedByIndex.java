@@ -46,7 +46,11 @@ final class JoinedByIndex implements Joined {
           Quadrature.integrate(
               u ->
                   Ruled.strip(
-                      b.plus(alongB.times(u)), t.plus(alongT.times(u)), alongB, alongT, s * heightMm),
+                      b.plus(alongB.times(u)),
+                      t.plus(alongT.times(u)),
+                      alongB,
+                      alongT,
+                      s * heightMm),
               0,
               1);
     }

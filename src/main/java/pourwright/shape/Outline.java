@@ -72,6 +72,8 @@ public sealed interface Outline permits Oval, Walled {
   /** The same outline, larger or smaller about its centroid. */
   Outline scaled(double factor);
 
-  /** Angles from −π to π between which {@link #radiusMm} is smooth, in order, both ends included. */
+  /**
+   * Angles from −π to π between which {@link #radiusMm} is smooth, in order, both ends included.
+   */
   double[] smoothBetween();
 }

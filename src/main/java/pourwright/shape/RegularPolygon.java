@@ -50,8 +50,7 @@ public final class RegularPolygon extends Walled {
       double to = (2 * i + 1) * Math.PI / sides;
       pieces.add(new Piece.Arc(corners.get(i), cornerMm, from, to));
       Point out = Point.polar(cornerMm, to);
-      pieces.add(
-          new Piece.Line(corners.get(i).plus(out), corners.get((i + 1) % sides).plus(out)));
+      pieces.add(new Piece.Line(corners.get(i).plus(out), corners.get((i + 1) % sides).plus(out)));
     }
     return Walls.of(pieces);
   }

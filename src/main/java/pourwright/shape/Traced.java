@@ -29,8 +29,8 @@ public final class Traced extends Walled {
    * An outline through points in order, either way round, the first not repeated.
    *
    * @param points from 3 to {@value #POINTS_MAX}
-   * @throws OutOfRange when there are too few or too many, when two neighbours are the same, or when
-   *     the outline crosses itself or encloses nothing
+   * @throws OutOfRange when there are too few or too many, when two neighbours are the same, or
+   *     when the outline crosses itself or encloses nothing
    */
   public static Traced through(List<Point> points) {
     Check.between("points_mm", points.size(), 3, POINTS_MAX);
@@ -48,7 +48,8 @@ public final class Traced extends Walled {
 
   private static void refuseFaults(List<Point> points, double twiceArea) {
     int n = points.size();
-    double reach = points.stream().mapToDouble(p -> p.minus(points.get(0)).length()).max().orElse(0);
+    double reach =
+        points.stream().mapToDouble(p -> p.minus(points.get(0)).length()).max().orElse(0);
     if (twiceArea <= 1e-12 * reach * reach) {
       throw new OutOfRange("points_mm", "the outline encloses nothing", "check the points");
     }

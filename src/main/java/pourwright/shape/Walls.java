@@ -86,8 +86,7 @@ final class Walls {
   }
 
   double clearanceMm(Point from, boolean inside) {
-    double distance =
-        pieces.stream().mapToDouble(p -> p.distanceMm(from)).min().orElse(Double.NaN);
+    double distance = pieces.stream().mapToDouble(p -> p.distanceMm(from)).min().orElse(Double.NaN);
     return inside ? distance : -distance;
   }
 

@@ -8,8 +8,9 @@ import pourwright.quantity.Sourced;
  * Water as a measure of volume.
  *
  * <p>Source of the density: Tanaka et al., Metrologia 38 (2001) 301, air-free water at one
- * atmosphere; tap water with dissolved air is 0.002 kg/m³ lighter, which is neglected. Source of the
- * buoyancy factor: ISO 8655-6, with air of 1.2 kg/m³ and weights of 8000 kg/m³. Range 0 to 40 °C.
+ * atmosphere; tap water with dissolved air is 0.002 kg/m³ lighter, which is neglected. Source of
+ * the buoyancy factor: ISO 8655-6, with air of 1.2 kg/m³ and weights of 8000 kg/m³. Range 0 to 40
+ * °C.
  */
 public final class Water {
   /** Share of a filled volume that edge and meniscus leave open, one standard uncertainty. */
@@ -29,8 +30,7 @@ public final class Water {
     Check.between("water_c", celsius, 0, 40);
     double t = celsius;
     double cold = t - 3.983035;
-    return 0.999974950
-        * (1 - cold * cold * (t + 301.797) / (522528.9 * (t + 69.34881)));
+    return 0.999974950 * (1 - cold * cold * (t + 301.797) / (522528.9 * (t + 69.34881)));
   }
 
   /** Millilitres in a gram as a scale shows it in air. */
@@ -48,8 +48,7 @@ public final class Water {
    * @param resolutionG smallest step of the scale, in g, greater than zero
    * @return in ml, with the meniscus and the rounding of both weighings as its uncertainty
    */
-  public static Sourced volumeMl(
-      double emptyG, double fullG, double celsius, double resolutionG) {
+  public static Sourced volumeMl(double emptyG, double fullG, double celsius, double resolutionG) {
     Check.notNegative("empty_g", emptyG);
     Check.positive("scale_resolution_g", resolutionG);
     if (!(fullG > emptyG)) {

@@ -35,7 +35,8 @@ final class Conflict {
       return List.of("a step is longer than the time planned for; plan further ahead");
     }
     List<Relaxed.Rule> found = conflict.explain(List.of(), rules, false);
-    List<String> sentences = new ArrayList<>(found.stream().map(conflict.relaxed::sentence).toList());
+    List<String> sentences =
+        new ArrayList<>(found.stream().map(conflict.relaxed::sentence).toList());
     if (!conflict.impossible(found)) {
       sentences.add("there may be more: the search for reasons ran out of time");
     }

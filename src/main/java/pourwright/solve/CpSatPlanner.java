@@ -52,8 +52,7 @@ public final class CpSatPlanner implements Planner {
   public Outcome plan(PlanProblem problem, Effort effort) {
     Run run = new Run(problem, effort);
     Outcome start = first.plan(problem, effort);
-    if (start instanceof Planned planned
-        && PlanChecker.check(problem, planned.plan()).isEmpty()) {
+    if (start instanceof Planned planned && PlanChecker.check(problem, planned.plan()).isEmpty()) {
       run.take(planned.plan());
     }
     return run.outcome();
@@ -159,8 +158,9 @@ public final class CpSatPlanner implements Planner {
     }
 
     private LinearExpr moved(int step, int was) {
-      long most = Math.max(
-          Math.abs(model.domain(step).max() - was), Math.abs(model.domain(step).min() - was));
+      long most =
+          Math.max(
+              Math.abs(model.domain(step).max() - was), Math.abs(model.domain(step).min() - was));
       IntVar minutes = model.model.newIntVar(0, most, "moved " + step);
       IntVar changed = model.model.newIntVar(0, 1, "changed " + step);
       LinearExpr start = LinearExpr.affine(model.starts[step], 1, -was);
@@ -170,10 +170,7 @@ public final class CpSatPlanner implements Planner {
       model.model.addLessOrEqual(minutes, LinearExpr.term(changed, most));
       model.follows(minutes, at -> Math.abs(at[step] - was));
       model.follows(changed, at -> at[step] == was ? 0 : 1);
-      return LinearExpr.newBuilder()
-          .add(minutes)
-          .addTerm(changed, MINUTES_FOR_A_CHANGE)
-          .build();
+      return LinearExpr.newBuilder().add(minutes).addTerm(changed, MINUTES_FOR_A_CHANGE).build();
     }
   }
 }

@@ -19,8 +19,8 @@ import pourwright.plan.Resource;
 import pourwright.plan.Window;
 
 /**
- * The earliest date that holds, by searching for it with the other promises as rules; and what would
- * make it earlier, by searching again with one more of each thing, and with evenings of work.
+ * The earliest date that holds, by searching for it with the other promises as rules; and what
+ * would make it earlier, by searching again with one more of each thing, and with evenings of work.
  */
 public final class CpSatPromising implements Promising {
   /** An evening: so many more minutes after the last window of each day; house. */
@@ -70,7 +70,8 @@ public final class CpSatPromising implements Promising {
     LinearExprBuilder end =
         LinearExpr.newBuilder().add(model.starts[last]).add(model.minutes(last));
     Search.Result result =
-        new Search(effort).minimize(model.model, end, limit, v -> effort.better().accept(model.plan(v)));
+        new Search(effort)
+            .minimize(model.model, end, limit, v -> effort.better().accept(model.plan(v)));
     return result.answered()
         ? new Found(Math.toIntExact(result.value()), result.bound(), model.plan(result.values()))
         : null;
@@ -108,11 +109,14 @@ public final class CpSatPromising implements Promising {
       Remedy remedy = remedies.get(i);
       Found with =
           search(
-              remedy.problem(), goal, standing, quietly(effort), Duration.ofNanos(share),
+              remedy.problem(),
+              goal,
+              standing,
+              quietly(effort),
+              Duration.ofNanos(share),
               found.plan());
       if (with != null && with.endMin() < found.endMin()) {
-        gains.add(
-            new Promise.Gain(remedy.limit(), remedy.words(), found.endMin() - with.endMin()));
+        gains.add(new Promise.Gain(remedy.limit(), remedy.words(), found.endMin() - with.endMin()));
       }
     }
     gains.sort(Comparator.comparingInt(Promise.Gain::minutesEarlier).reversed());

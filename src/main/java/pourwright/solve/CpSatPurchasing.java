@@ -152,9 +152,11 @@ public final class CpSatPurchasing implements Purchasing {
       }
       if (supplier.freeFrom().isPresent()) {
         BoolVar free = model.newBoolVar("free from " + supplier.name());
-        model.addGreaterOrEqual(sum, Cp.millionths(supplier.freeFrom().getAsDouble()))
+        model
+            .addGreaterOrEqual(sum, Cp.millionths(supplier.freeFrom().getAsDouble()))
             .onlyEnforceIf(free);
-        model.addEquality(LinearExpr.sum(bought.toArray(new IntVar[0])), 0)
+        model
+            .addEquality(LinearExpr.sum(bought.toArray(new IntVar[0])), 0)
             .onlyEnforceIf(new Literal[] {paid.not(), free.not()});
       } else {
         bought.forEach(count -> model.addEquality(count, 0).onlyEnforceIf(paid.not()));

@@ -83,7 +83,8 @@ final class DayRules {
       Domain there = plan.domain(step).intersectionWith(new Domain(day.from, day.to - 1));
       if (!there.isEmpty()) {
         BoolVar falls = plan.model.newBoolVar("step " + step + " on " + entry.getKey());
-        plan.model.addLinearConstraint(plan.starts[step], there.min(), there.max())
+        plan.model
+            .addLinearConstraint(plan.starts[step], there.min(), there.max())
             .onlyEnforceIf(falls);
         plan.follows(falls, at -> day.holds(at[step]) ? 1 : 0);
         choice.add(falls);
@@ -121,8 +122,7 @@ final class DayRules {
     // A day is at least as long as the work of its hands: what the relaxation would not see.
     plan.model.addGreaterOrEqual(
         LinearExpr.weightedSum(new IntVar[] {last, first}, new long[] {pairs, -pairs}), work);
-    plan.model.addLessOrEqual(
-        length, LinearExpr.affine(worked, day.to - day.from, 0));
+    plan.model.addLessOrEqual(length, LinearExpr.affine(worked, day.to - day.from, 0));
     sum.add(length).addTerm(worked, DayCount.MINUTES_FOR_A_DAY);
   }
 

@@ -36,7 +36,8 @@ final class PeopleRules {
     }
     rules.running.forEach(
         (person, end) ->
-            rules.work
+            rules
+                .work
                 .computeIfAbsent(person, k -> new ArrayList<>())
                 .add(plan.model.newFixedInterval(0, end, "in hand " + person)));
     Map<String, Resource> resources = plan.problem.resourcesByKey();
@@ -72,8 +73,7 @@ final class PeopleRules {
       if (minutes > 0) {
         hands(person)
             .add(
-                plan.model.newOptionalFixedSizeIntervalVar(
-                    plan.starts[step], minutes, does, name));
+                plan.model.newOptionalFixedSizeIntervalVar(plan.starts[step], minutes, does, name));
       }
     }
     plan.model.addExactlyOne(choice.toArray(new BoolVar[0]));

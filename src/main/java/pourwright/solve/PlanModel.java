@@ -126,8 +126,7 @@ final class PlanModel {
       if (earliestEnd(step) >= goal.dueMin()) {
         sum.addTerm(starts[step], goal.weight()).add(offset * goal.weight());
       } else if (latestEnd(step) > goal.dueMin()) {
-        IntVar late =
-            model.newIntVar(0, latestEnd(step) - goal.dueMin(), "late " + goal.key());
+        IntVar late = model.newIntVar(0, latestEnd(step) - goal.dueMin(), "late " + goal.key());
         LinearExprBuilder end = LinearExpr.newBuilder().add(starts[step]).add(offset);
         model.addGreaterOrEqual(late, end);
         follows(late, at -> Math.max(0, at[step] + offset));

@@ -85,7 +85,9 @@ final class StartTimes {
         .toList();
   }
 
-  /** Starts for which the step lies in one window and does not begin in the window's last minutes. */
+  /**
+   * Starts for which the step lies in one window and does not begin in the window's last minutes.
+   */
   static Domain within(List<Window> windows, int minutes, int notInTheLast) {
     List<long[]> starts = new ArrayList<>();
     for (Window window : windows) {

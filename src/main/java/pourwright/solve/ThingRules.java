@@ -102,8 +102,7 @@ final class ThingRules {
       return; // they share hands or a thing that exists once
     }
     if (oneByOne && othersOneByOne) {
-      plan.model.addNoOverlap(
-          joined(some, others).stream().map(i -> plan.intervals[i]).toList());
+      plan.model.addNoOverlap(joined(some, others).stream().map(i -> plan.intervals[i]).toList());
     } else if (oneByOne || othersOneByOne) {
       shutOut(
           oneByOne ? some : others,
@@ -171,7 +170,8 @@ final class ThingRules {
     families.forEach(
         (family, own) -> {
           List<Integer> others = new ArrayList<>();
-          families.forEach((other, steps) -> others.addAll(other.equals(family) ? List.of() : steps));
+          families.forEach(
+              (other, steps) -> others.addAll(other.equals(family) ? List.of() : steps));
           if (!others.isEmpty()) {
             shutOut(others, own.stream().map(i -> washed(i, washing.minutes())).toList());
           }

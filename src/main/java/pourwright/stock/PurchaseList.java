@@ -150,8 +150,7 @@ public record PurchaseList(List<Need> needs, List<Offer> offers, List<Supplier> 
       Mass asked = needed.getOrDefault(material, Mass.ZERO);
       Mass offered = offered(material);
       if (asked.compareTo(offered) > 0) {
-        return Optional.of(
-            new Purchase.NotToBeHad(i, material, asked.grams(), offered.grams()));
+        return Optional.of(new Purchase.NotToBeHad(i, material, asked.grams(), offered.grams()));
       }
     }
     return Optional.empty();

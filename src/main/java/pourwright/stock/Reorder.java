@@ -8,9 +8,9 @@ import pourwright.quantity.Check;
  * When to order a material and how much must be there for surprises.
  *
  * <p>Source: E. A. Silver, D. F. Pyke, R. Peterson, "Inventory Management and Production Planning
- * and Scheduling", 3rd edition, 1998, chapter 7: deviation of the use in a lead time
- * √(L·σ_use² + use²·σ_L²), safety stock k times it, order point use·L plus safety stock. Use and
- * lead time are taken as independent and normal.
+ * and Scheduling", 3rd edition, 1998, chapter 7: deviation of the use in a lead time √(L·σ_use² +
+ * use²·σ_L²), safety stock k times it, order point use·L plus safety stock. Use and lead time are
+ * taken as independent and normal.
  *
  * @param safetyG safety stock, g
  * @param orderPointG order when stock and what is on order fall to this, g
@@ -48,7 +48,8 @@ public record Reorder(double safetyG, double orderPointG) {
   }
 
   /**
-   * The last day to order so that the safety stock is not touched; today when it is touched already.
+   * The last day to order so that the safety stock is not touched; today when it is touched
+   * already.
    */
   public LocalDate orderBy(LocalDate today, double onHandAndOnOrderG, Use use) {
     if (use.perDayG() == 0 || onHandAndOnOrderG <= orderPointG) {

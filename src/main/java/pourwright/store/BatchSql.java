@@ -149,8 +149,7 @@ final class BatchSql implements BatchBook {
   }
 
   private static Line line(ResultSet row) throws SQLException {
-    Amount amount =
-        new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units"));
+    Amount amount = new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units"));
     return new Line(
         row.getLong("step_id"),
         new Used(row.getString("material"), Row.longOrNull(row, "lot_id"), amount));

@@ -103,8 +103,7 @@ final class DeedSql implements DeedBook {
         .bind("undoes", undoes)
         .bind("note", act.note())
         .execute();
-    return new Deed(
-        id, at, act.by(), verb, subject, act.requestKey(), undoes, act.note(), false);
+    return new Deed(id, at, act.by(), verb, subject, act.requestKey(), undoes, act.note(), false);
   }
 
   @Override
@@ -128,8 +127,7 @@ final class DeedSql implements DeedBook {
           .flatMap(this::deed)
           .ifPresent(
               later ->
-                  sentences.add(
-                      dependency.what() + " (" + later.verb() + ", " + later.by() + ")"));
+                  sentences.add(dependency.what() + " (" + later.verb() + ", " + later.by() + ")"));
     }
     return sentences;
   }
@@ -184,6 +182,17 @@ final class DeedSql implements DeedBook {
               WHERE b.deed_id = :deed AND m.deed_id <> :deed AND m.reverses IS NULL
                 AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = m.deed_id)
               ORDER BY m.id DESC LIMIT 1
+              """),
+          new Dependency(
+              "the batch was finished again meanwhile",
+              """
+              SELECT again.deed_id FROM deed taken
+              JOIN batch_finish back ON back.deed_id = taken.undoes
+              JOIN batch_finish again ON again.batch_id = back.batch_id
+                AND again.deed_id <> back.deed_id
+              WHERE taken.id = :deed
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = again.deed_id)
+              LIMIT 1
               """),
           new Dependency(
               "later facts of its pieces stand on it",

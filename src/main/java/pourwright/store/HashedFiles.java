@@ -22,7 +22,7 @@ public final class HashedFiles implements AttachmentFiles {
   private final Path folder;
 
   /** Files in the attachments of a studio's folder. */
-  public HashedFiles(DataFolder folder) {
+  public HashedFiles(StudioFolder folder) {
     this(folder.attachments());
   }
 
@@ -62,11 +62,11 @@ public final class HashedFiles implements AttachmentFiles {
       String hash = HexFormat.of().formatHex(digest.digest());
       Path place = place(hash);
       if (!Files.exists(place)) {
-        DataFolder.own(fresh, "rw-------");
+        StudioFolder.own(fresh, "rw-------");
         SqliteCopy.force(fresh);
         Path shelf = folder.resolve(hash.substring(0, 2));
         Files.createDirectories(shelf);
-        DataFolder.own(shelf, "rwx------");
+        StudioFolder.own(shelf, "rwx------");
         move(fresh, place);
         SqliteCopy.force(shelf);
         SqliteCopy.force(folder);

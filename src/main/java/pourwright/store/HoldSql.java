@@ -108,8 +108,7 @@ final class HoldSql implements HoldBook {
     Set<Subject> touched = new HashSet<>();
     touched.add(Subject.of(Subject.Kind.PIECE, id));
     TraceSql trace = new TraceSql(handle);
-    Trace.Reached reached =
-        Trace.walk(new Trace.Node(Trace.Kind.PIECE, id), trace::back, false);
+    Trace.Reached reached = Trace.walk(new Trace.Node(Trace.Kind.PIECE, id), trace::back, false);
     reached.of(Trace.Kind.LOT).forEach(lot -> touched.add(Subject.of(Subject.Kind.LOT, lot)));
     for (Piece piece : pieces(id, reached)) {
       touched.add(card("vessel", piece.vesselDesign()));

@@ -41,7 +41,6 @@ final class Json {
       JsonMapper.builder()
           .annotationIntrospector(new Sealed())
           .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
-          .disable(MapperFeature.AUTO_DETECT_GETTERS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

@@ -15,7 +15,9 @@ final class Kept {
         WHERE COALESCE(m.units, 0) <> COALESCE(b.units, 0)) AS wrong
       """;
 
-  /** Deeds by the number of counting deeds that take them back, directly; down the chain in Java. */
+  /**
+   * Deeds by the number of counting deeds that take them back, directly; down the chain in Java.
+   */
   private static final String UNDOES =
       "SELECT id, undoes FROM deed WHERE undoes IS NOT NULL ORDER BY id DESC";
 
@@ -30,7 +32,7 @@ final class Kept {
     long undone =
         should.stream().filter(d -> !are.contains(d)).count()
             + are.stream().filter(d -> !should.contains(d)).count();
-    return balances + undone + piecesWrong(handle);
+    return balances + undone + piecesWrong(handle) + ordersWrong(handle);
   }
 
   /** A deed is undone when some deed that takes it back is itself not undone. */
@@ -73,6 +75,19 @@ final class Kept {
     return wrong;
   }
 
+  private static long ordersWrong(Handle handle) {
+    return handle
+        .createQuery(
+            """
+            SELECT COUNT(*) FROM order_now o WHERE o.state <> (
+              SELECT f.state FROM order_fact f WHERE f.order_number = o.order_number
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = f.deed_id)
+              ORDER BY f.id DESC LIMIT 1)
+            """)
+        .mapTo(Long.class)
+        .one();
+  }
+
   static long rebuild(Handle handle) {
     long wrong = wrong(handle);
     handle.execute("DELETE FROM lot_balance");
@@ -87,6 +102,12 @@ final class Kept {
     List<Long> ids =
         handle.createQuery("SELECT id FROM piece ORDER BY id").mapTo(Long.class).list();
     new PieceSql(handle).retell(ids);
+    new OrderSql(handle)
+        .retell(
+            handle
+                .createQuery("SELECT DISTINCT order_number FROM order_fact")
+                .mapTo(String.class)
+                .list());
     return wrong;
   }
 }

@@ -162,8 +162,7 @@ final class PieceSql implements PieceBook {
         .map(
             (row, ctx) ->
                 Subject.of(
-                    Subject.Kind.valueOf(row.getString("subject_kind")),
-                    row.getLong("subject_id")))
+                    Subject.Kind.valueOf(row.getString("subject_kind")), row.getLong("subject_id")))
         .findOne();
   }
 
@@ -339,8 +338,7 @@ final class PieceSql implements PieceBook {
   }
 
   private void keep(Piece piece) {
-    boolean heldWax =
-        events(piece.id()).stream().anyMatch(e -> e.step() == PieceStep.HELD_WAX);
+    boolean heldWax = events(piece.id()).stream().anyMatch(e -> e.step() == PieceStep.HELD_WAX);
     PieceState state = piece.state();
     handle
         .createUpdate(
@@ -354,7 +352,7 @@ final class PieceSql implements PieceBook {
         .bind("state", state.code())
         .bind("vessel", piece.vesselDesign())
         .bind("wax", heldWax ? 1 : 0)
-        .bind("line", state instanceof PieceState.Picked p ? (Long) p.orderLine() : null)
+        .bind("line", PieceState.orderLineOf(state).orElse(null))
         .execute();
   }
 }

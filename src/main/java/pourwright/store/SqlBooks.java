@@ -5,10 +5,12 @@ import pourwright.work.AttachmentBook;
 import pourwright.work.BatchBook;
 import pourwright.work.Books;
 import pourwright.work.BurnBook;
+import pourwright.work.CustomerBook;
 import pourwright.work.DeedBook;
 import pourwright.work.DrawerBook;
 import pourwright.work.HoldBook;
 import pourwright.work.LotBook;
+import pourwright.work.OrderBook;
 import pourwright.work.PieceBook;
 import pourwright.work.PlanRunBook;
 import pourwright.work.ReadingBook;
@@ -76,6 +78,16 @@ record SqlBooks(Handle handle) implements Books {
   @Override
   public PlanRunBook planRuns() {
     return new PlanRunSql(handle);
+  }
+
+  @Override
+  public OrderBook orders() {
+    return new OrderSql(handle);
+  }
+
+  @Override
+  public CustomerBook customers() {
+    return new CustomerSql(handle);
   }
 
   @Override

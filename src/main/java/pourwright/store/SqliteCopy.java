@@ -29,7 +29,7 @@ final class SqliteCopy {
       vacuum.execute();
     }
     try {
-      DataFolder.own(target, "rw-------");
+      StudioFolder.own(target, "rw-------");
       force(target);
       forceFolderOf(target);
     } catch (IOException e) {

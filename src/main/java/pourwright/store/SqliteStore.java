@@ -37,7 +37,7 @@ public final class SqliteStore implements Store {
    * @throws StoreTrouble when it is newer than this program, damaged, not one of ours, or the disk
    *     does not take it
    */
-  public static SqliteStore open(DataFolder folder) {
+  public static SqliteStore open(StudioFolder folder) {
     try {
       folder.prepare();
       SqliteStore store = open(folder.database(), folder.backups(), "FULL");
@@ -53,7 +53,7 @@ public final class SqliteStore implements Store {
   }
 
   /** For the negative control of the power-cut replay only. */
-  static SqliteStore openWith(DataFolder folder, String synchronous) throws IOException {
+  static SqliteStore openWith(StudioFolder folder, String synchronous) throws IOException {
     folder.prepare();
     return open(folder.database(), folder.backups(), synchronous);
   }
@@ -95,8 +95,8 @@ public final class SqliteStore implements Store {
   }
 
   /** True when steps were taken. */
-  private static boolean bringUpToDate(
-      Connection writer, Path file, Path backups, boolean existed) throws SQLException {
+  private static boolean bringUpToDate(Connection writer, Path file, Path backups, boolean existed)
+      throws SQLException {
     long step = Long.parseLong(Sqlite.pragma(writer, "user_version"));
     if (existed) {
       refuseForeign(writer, step);

@@ -36,5 +36,4 @@ public interface Store extends AutoCloseable {
   default long keptRowsWrong() {
     return look(Kept::wrong);
   }
-
 }

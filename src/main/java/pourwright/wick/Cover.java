@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How well wicks cover a field: the farthest point from its nearest wick, measured inside the field,
- * and every other place where the distance to the nearest wick is locally greatest, with the rate at
- * which it changes when the wicks move.
+ * How well wicks cover a field: the farthest point from its nearest wick, measured inside the
+ * field, and every other place where the distance to the nearest wick is locally greatest, with the
+ * rate at which it changes when the wicks move.
  *
  * <p>Such a place is a corner of the field, a point of its edge between two wicks, or a point
  * between three. By the envelope theorem its distance changes as a mean of its wicks' distances,
@@ -268,7 +268,10 @@ final class Cover {
     double w1 = px[2] * py[0] - px[0] * py[2];
     double w2 = px[0] * py[1] - px[1] * py[0];
     double sum = w0 + w1 + w2;
-    if (Math.abs(sum) < 1e-12 || w0 / sum < -BALANCE || w1 / sum < -BALANCE || w2 / sum < -BALANCE) {
+    if (Math.abs(sum) < 1e-12
+        || w0 / sum < -BALANCE
+        || w1 / sum < -BALANCE
+        || w2 / sum < -BALANCE) {
       return;
     }
     double[] mean = new double[at.length];

@@ -13,8 +13,8 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
- * Moves wicks so that the farthest place comes nearer while clearances are kept: a sequence of small
- * linear programs in a box (a trust region) that shrinks when a step does not help.
+ * Moves wicks so that the farthest place comes nearer while clearances are kept: a sequence of
+ * small linear programs in a box (a trust region) that shrinks when a step does not help.
  *
  * <p>Source of the method: sequential linear programming for minimax problems, Madsen and Schjær-
  * Jacobsen, Mathematical Programming 14 (1978) 208-223.

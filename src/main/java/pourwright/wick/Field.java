@@ -32,8 +32,7 @@ final class Field {
   Field(Outline outline, double toleranceOfReach) {
     this.outline = outline;
     boolean turned =
-        !(outline instanceof RegularPolygon)
-            && outline.widthMm() > outline.lengthMm() * (1 + 1e-9);
+        !(outline instanceof RegularPolygon) && outline.widthMm() > outline.lengthMm() * (1 + 1e-9);
     this.turnedDeg = turned ? -90 : 0;
     double size = Math.max(outline.lengthMm(), outline.widthMm());
     List<Point> points = outline.polyline(size * 0.5 * toleranceOfReach);
@@ -62,8 +61,7 @@ final class Field {
     for (int i = 0; i < n; i++) {
       int p = (i + n - 1) % n;
       int q = (i + 1) % n;
-      double turn =
-          (xs[i] - xs[p]) * (ys[q] - ys[i]) - (ys[i] - ys[p]) * (xs[q] - xs[i]);
+      double turn = (xs[i] - xs[p]) * (ys[q] - ys[i]) - (ys[i] - ys[p]) * (xs[q] - xs[i]);
       if (turn < -1e-7) {
         found.add(i);
       }
@@ -101,8 +99,7 @@ final class Field {
   double clearance(double x, double y) {
     double xMm = x * reachMm;
     double yMm = y * reachMm;
-    double mm =
-        turnedDeg == 0 ? outline.clearanceMm(xMm, yMm) : outline.clearanceMm(-yMm, xMm);
+    double mm = turnedDeg == 0 ? outline.clearanceMm(xMm, yMm) : outline.clearanceMm(-yMm, xMm);
     return mm / reachMm;
   }
 
@@ -176,7 +173,9 @@ final class Field {
     return new double[] {qx, qy, Math.hypot(x - qx, y - qy)};
   }
 
-  /** The walls round a point that are locally nearest and nearer than a limit, nearest ones first. */
+  /**
+   * The walls round a point that are locally nearest and nearer than a limit, nearest ones first.
+   */
   List<Wall> walls(double x, double y, double limit) {
     int n = xs.length;
     double[][] to = new double[n][];
@@ -205,8 +204,7 @@ final class Field {
 
   private Wall wall(int i, double[] to, double x, double y, double sign, double distance) {
     if (to[2] > 1e-9) {
-      return new Wall(
-          sign * distance, sign * (x - to[0]) / to[2], sign * (y - to[1]) / to[2]);
+      return new Wall(sign * distance, sign * (x - to[0]) / to[2], sign * (y - to[1]) / to[2]);
     }
     int j = i == 0 ? xs.length - 1 : i - 1;
     double ex = xs[i] - xs[j];

@@ -23,8 +23,7 @@ final class Sources {
         nearest = toReflex[i][v] < toReflex[nearest][v] ? i : nearest;
       }
       int corner = field.reflex[v];
-      all.points.add(
-          new double[] {field.xs[corner], field.ys[corner], toReflex[nearest][v]});
+      all.points.add(new double[] {field.xs[corner], field.ys[corner], toReflex[nearest][v]});
       all.wicks.add(nearest);
     }
     return all;

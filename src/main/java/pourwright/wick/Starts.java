@@ -3,7 +3,9 @@ package pourwright.wick;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where searches begin: rows, rings and scattered points (Halton's sequence, so always the same). */
+/**
+ * Where searches begin: rows, rings and scattered points (Halton's sequence, so always the same).
+ */
 final class Starts {
   private final Field field;
 

@@ -15,9 +15,11 @@ import pourwright.shape.Point;
  * wicks stand, never what is covered. Maths and sources: docs/models/wick.md.
  *
  * @param positions about the outline's centroid, x along its longer side, in mm
- * @param coveringRadiusMm the farthest that any point of the surface is from its nearest wick, in mm
+ * @param coveringRadiusMm the farthest that any point of the surface is from its nearest wick, in
+ *     mm
  * @param turnedDeg 0, or −90 when the outline was taller than long and has been turned
- * @param mirrorAxes how many mirror axes of the outline the positions keep (at most 4 are looked at)
+ * @param mirrorAxes how many mirror axes of the outline the positions keep (at most 4 are looked
+ *     at)
  */
 public record WickLayout(
     List<Point> positions, double coveringRadiusMm, int turnedDeg, int mirrorAxes) {
@@ -57,7 +59,8 @@ public record WickLayout(
     Check.between("count", count, 1, MOST);
     WickLayout found = new Search(outline, clearances).best(count);
     if (found == null) {
-      throw noWickFits(clearances, count == 1 ? "one wick does not fit" : count + " wicks do not fit");
+      throw noWickFits(
+          clearances, count == 1 ? "one wick does not fit" : count + " wicks do not fit");
     }
     return found;
   }

@@ -21,7 +21,8 @@ import pourwright.quantity.OutOfRange;
  * <p>Source of the predictor: Henderson, Biometrics 31 (1975) 423-447 (best linear unbiased
  * prediction), with known variances. The variances are house: about ± 35 % between wicks (handbook:
  * a burn rate is not predictable to better than 30-50 % from the wick's make), 12 % between waxes,
- * 8 % between scents, 8 % between vessels, 6 % between tests of one kind. Maths: docs/models/wick.md.
+ * 8 % between scents, 8 % between vessels, 6 % between tests of one kind. Maths:
+ * docs/models/wick.md.
  */
 public final class WickMemory {
   private static final double WICK = 0.35;
@@ -78,8 +79,11 @@ public final class WickMemory {
         return "Stands on no test of this wick: only on what is usual.";
       }
       return String.format(
-          Locale.ROOT, "Stands on %d %s of this wick, %d just like this.",
-          tests, tests == 1 ? "test" : "tests", alike);
+          Locale.ROOT,
+          "Stands on %d %s of this wick, %d just like this.",
+          tests,
+          tests == 1 ? "test" : "tests",
+          alike);
     }
   }
 

@@ -38,6 +38,12 @@ public interface Books {
   /** Runs of the planner. */
   PlanRunBook planRuns();
 
+  /** Orders. */
+  OrderBook orders();
+
+  /** Customers. */
+  CustomerBook customers();
+
   /** The trace. */
   TraceBook trace();
 }

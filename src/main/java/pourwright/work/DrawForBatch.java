@@ -32,10 +32,7 @@ public final class DrawForBatch {
   /** Draws, or says why not. */
   public Outcome<List<Movement>> run(Act act, Request request) {
     return doing.once(
-        act,
-        VERB,
-        turn -> draw(turn, request),
-        (books, deed) -> books.lots().ofDeed(deed.id()));
+        act, VERB, turn -> draw(turn, request), (books, deed) -> books.lots().ofDeed(deed.id()));
   }
 
   private static Outcome<List<Movement>> draw(Turn turn, Request request) {

@@ -84,8 +84,7 @@ public final class FinishCast {
             id, mark, design, batch, null, null, null, null, new PieceState.Green(turn.now()));
     pieces.add(
         piece,
-        new PieceEvent(
-            0, id, PieceStep.CAST, turn.now(), batch, null, null, null, deed.id()));
+        new PieceEvent(0, id, PieceStep.CAST, turn.now(), batch, null, null, null, deed.id()));
     return id;
   }
 }

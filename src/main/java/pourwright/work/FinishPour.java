@@ -110,8 +110,7 @@ public final class FinishPour {
       Mark mark = Mark.ofNumber(pieces.nextMark());
       PieceState state = new PieceState.Poured(turn.now(), batch, bought.candle());
       pieces.add(
-          new Piece(
-              id, mark, bought.vesselDesign(), batch, bought.lot(), null, null, null, state),
+          new Piece(id, mark, bought.vesselDesign(), batch, bought.lot(), null, null, null, state),
           poured(turn, id, batch, bought.candle(), deed));
     }
   }
@@ -164,8 +163,7 @@ public final class FinishPour {
   private static @Nullable Outcome<List<Piece>> bar(
       Turn turn, Piece piece, long batch, String candle) {
     PieceEvent event =
-        new PieceEvent(
-            0, piece.id(), PieceStep.POURED, turn.now(), batch, null, null, candle, 0);
+        new PieceEvent(0, piece.id(), PieceStep.POURED, turn.now(), batch, null, null, candle, 0);
     Move move = new PieceLife(piece.state(), piece.grade()).after(event);
     if (move instanceof Move.Barred barred) {
       return Outcome.refused(

@@ -33,7 +33,8 @@ public final class PlaceHold {
           default -> false;
         };
     if (!onFile) {
-      return Doing.notOnFile(subject.kind().name().toLowerCase(java.util.Locale.ROOT) + " " + subject.id());
+      return Doing.notOnFile(
+          subject.kind().name().toLowerCase(java.util.Locale.ROOT) + " " + subject.id());
     }
     if (reason.isBlank()) {
       return Outcome.refused(

@@ -32,8 +32,7 @@ public final class RecordReading {
           }
           Deed deed = turn.deed(readings.get(0).subject());
           return Turn.done(
-              deed,
-              readings.stream().map(r -> turn.books().readings().append(r, deed)).toList());
+              deed, readings.stream().map(r -> turn.books().readings().append(r, deed)).toList());
         },
         (books, deed) -> books.readings().ofDeed(deed.id()));
   }

@@ -42,8 +42,7 @@ public final class RecordStep {
    * @param taken what went in
    * @param temperatureC what the thermometer said, if it was read
    */
-  public record Request(
-      long batch, String key, List<Taken> taken, @Nullable Double temperatureC) {
+  public record Request(long batch, String key, List<Taken> taken, @Nullable Double temperatureC) {
 
     /** Keeps its own copy. */
     public Request {

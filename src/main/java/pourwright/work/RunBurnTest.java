@@ -10,7 +10,9 @@ import pourwright.batch.PieceLife;
 import pourwright.batch.PieceStep;
 import pourwright.quantity.Check;
 
-/** The test shelf: begins a burn test, lights samples, writes down what is seen, ends and closes. */
+/**
+ * The test shelf: begins a burn test, lights samples, writes down what is seen, ends and closes.
+ */
 public final class RunBurnTest {
   private static final String BEGAN = "began a burn test";
   private static final String LIT = "lit a sample";
@@ -94,8 +96,7 @@ public final class RunBurnTest {
   }
 
   private static PieceEvent tested(Turn turn, long piece, long deed) {
-    return new PieceEvent(
-        0, piece, PieceStep.TESTED, turn.now(), null, null, null, null, deed);
+    return new PieceEvent(0, piece, PieceStep.TESTED, turn.now(), null, null, null, null, deed);
   }
 
   private static @Nullable Outcome<BurnTest> bar(Turn turn, long id) {
@@ -103,8 +104,7 @@ public final class RunBurnTest {
     if (piece.isEmpty()) {
       return Doing.notOnFile("piece " + id);
     }
-    Move move =
-        new PieceLife(piece.get().state(), piece.get().grade()).after(tested(turn, id, 0));
+    Move move = new PieceLife(piece.get().state(), piece.get().grade()).after(tested(turn, id, 0));
     return move instanceof Move.Barred barred
         ? Outcome.refused(
             Reason.PIECE_IS_NOT_THERE_YET,
@@ -131,8 +131,7 @@ public final class RunBurnTest {
           return Turn.done(deed, burns.light(sample, turn.now(), deed.id()));
         },
         (books, deed) ->
-            Doing.known(
-                books.burns().cycles(sample).stream().reduce((first, last) -> last), deed));
+            Doing.known(books.burns().cycles(sample).stream().reduce((first, last) -> last), deed));
   }
 
   /** Writes down what is seen at one minute of a cycle. */
@@ -150,8 +149,7 @@ public final class RunBurnTest {
                   Subject.of(Subject.Kind.BURN_TEST, turn.books().burns().testOfCycle(cycle)));
           return Turn.done(deed, turn.books().burns().append(cycle, look, deed));
         },
-        (books, deed) ->
-            Doing.known(books.burns().ofDeed(deed.id()).stream().findFirst(), deed));
+        (books, deed) -> Doing.known(books.burns().ofDeed(deed.id()).stream().findFirst(), deed));
   }
 
   /** Puts a sample out. */

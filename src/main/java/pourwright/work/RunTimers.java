@@ -31,8 +31,7 @@ public final class RunTimers {
           Deed deed = turn.deed(Subject.of(Subject.Kind.TIMER, id));
           Instant due = turn.now().plus(after);
           String by = turn.act().by();
-          Timer timer =
-              new Timer(id, label, subject, turn.now(), due, by, null, null, deed.id());
+          Timer timer = new Timer(id, label, subject, turn.now(), due, by, null, null, deed.id());
           turn.books().timers().add(timer);
           return Turn.done(deed, timer);
         },

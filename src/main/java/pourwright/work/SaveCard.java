@@ -40,8 +40,7 @@ public final class SaveCard {
    * @param body what is on it
    * @param retired true to put it away
    */
-  public record Request<T>(
-      Drawer<T> kind, String code, int basedOn, T body, boolean retired) {
+  public record Request<T>(Drawer<T> kind, String code, int basedOn, T body, boolean retired) {
 
     /** A card in use. */
     public static <T> Request<T> of(Drawer<T> kind, String code, int basedOn, T body) {
@@ -84,8 +83,7 @@ public final class SaveCard {
           "'" + request.code() + "' cannot be a code",
           "use up to 80 characters without a slash");
     }
-    int current =
-        cards.current(request.kind(), request.code()).map(CardVersion::version).orElse(0);
+    int current = cards.current(request.kind(), request.code()).map(CardVersion::version).orElse(0);
     if (current != request.basedOn()) {
       return Outcome.refused(
           Reason.CARD_WAS_CHANGED_MEANWHILE,

@@ -85,6 +85,15 @@ public final class Studio {
   /** Changes settings. */
   public final SaveSetting saveSetting;
 
+  /** Takes order files in. */
+  public final AcceptOrders acceptOrders;
+
+  /** Orders by hand. */
+  public final KeepOrders orders;
+
+  /** Customers. */
+  public final KeepCustomers customers;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -118,6 +127,9 @@ public final class Studio {
     recordPlanRun = new RecordPlanRun(doing);
     burnTests = new RunBurnTest(doing);
     saveSetting = new SaveSetting(doing);
+    acceptOrders = new AcceptOrders(doing);
+    orders = new KeepOrders(doing);
+    customers = new KeepCustomers(doing);
     undo = new Undo(doing);
   }
 

@@ -57,6 +57,7 @@ public final class Undo {
     movements.forEach(m -> turn.books().lots().reverse(m, deed));
     List<Long> touched = flip(turn, target);
     turn.books().pieces().retell(touched);
+    chain(turn, target).forEach(d -> turn.books().orders().retellOrdersOf(d));
     for (long piece : touched) {
       Outcome<Deed> broken = broken(turn, piece);
       if (broken != null) {
@@ -81,13 +82,22 @@ public final class Undo {
     return List.copyOf(touched);
   }
 
+  private static List<Long> chain(Turn turn, Deed target) {
+    List<Long> chain = new java.util.ArrayList<>();
+    Long at = target.id();
+    while (at != null) {
+      chain.add(at);
+      at = turn.books().deeds().deed(at).orElseThrow().undoes();
+    }
+    return chain;
+  }
+
   private static @Nullable Outcome<Deed> shortage(Turn turn, List<Movement> movements) {
     java.util.Map<Long, Amount> left = new java.util.TreeMap<>();
     for (Movement movement : movements) {
       Amount before =
           left.getOrDefault(
-              movement.lot(),
-              turn.books().lots().shelf(movement.lot()).orElseThrow().onHand());
+              movement.lot(), turn.books().lots().shelf(movement.lot()).orElseThrow().onHand());
       Amount after = before.minus(movement.change());
       left.put(movement.lot(), after);
     }
@@ -105,8 +115,7 @@ public final class Undo {
 
   private static @Nullable Outcome<Deed> broken(Turn turn, long piece) {
     var events = turn.books().pieces().events(piece);
-    if (events.isEmpty()
-        || !(PieceLife.told(events) instanceof PieceLife.Told.Broken broken)) {
+    if (events.isEmpty() || !(PieceLife.told(events) instanceof PieceLife.Told.Broken broken)) {
       return null;
     }
     return Outcome.refused(

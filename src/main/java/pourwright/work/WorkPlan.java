@@ -82,8 +82,7 @@ public record WorkPlan(
     Floor floor = floor(books, book, now, zone);
     MakePlan make = Explosion.of(lines, book, inHand, habits);
     PlanProblem problem = Routing.of(make, book, habits, floor);
-    Planner.Outcome outcome =
-        planner.plan(problem, Planner.Effort.of(Duration.ofSeconds(5)));
+    Planner.Outcome outcome = planner.plan(problem, Planner.Effort.of(Duration.ofSeconds(5)));
     return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);
   }
 
@@ -118,7 +117,8 @@ public record WorkPlan(
     for (String state : List.of("Rested", "Resting", "Poured")) {
       for (Piece piece : pieces(books, state)) {
         String design = piece.candle().orElse("");
-        if (isFirst(piece) && !held.contains("" + piece.id())
+        if (isFirst(piece)
+            && !held.contains("" + piece.id())
             && !heldDesigns.contains("candle/" + design)) {
           candles.merge(design, 1, Integer::sum);
         }
@@ -134,8 +134,7 @@ public record WorkPlan(
       }
     }
     Map<String, List<Shelf>> shelves =
-        books.lots().allShelves().stream()
-            .collect(Collectors.groupingBy(s -> s.lot().material()));
+        books.lots().allShelves().stream().collect(Collectors.groupingBy(s -> s.lot().material()));
     return new InHand(candles, vessels, shelves, today);
   }
 

@@ -48,8 +48,7 @@ class BalanceTest {
     p.wholeRows = false;
     Burn round = p.burn();
     Vessel vessel =
-        new Vessel(
-            new Solid(bottom, top, 60), 45, 7.5, 10, new Vessel.Stuff(1, 2000, 1000, .9));
+        new Vessel(new Solid(bottom, top, 60), 45, 7.5, 10, new Vessel.Stuff(1, 2000, 1000, .9));
     return new Burn(
         vessel,
         round.wax(),

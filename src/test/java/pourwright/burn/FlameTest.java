@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Flames by the figures that were published for candles. */
 class FlameTest {
 
-  /** Hamins, Bundy and Dillon, J. Fire Prot. Eng. 15 (2005) 265, as quoted; 43.8 kJ/g worked out. */
+  /**
+   * Hamins, Bundy and Dillon, J. Fire Prot. Eng. 15 (2005) 265, as quoted; 43.8 kJ/g worked out.
+   */
   @Test
   void aTaperThatLoses0point105GramsAMinuteReleases77Watts() {
     double watts = Flame.releaseW(0.105 * 60, 43.8e6);
@@ -33,7 +35,8 @@ class FlameTest {
     FlameRules.Fuel plant = FlameRules.Fuel.of(57, 110, 6);
     assertThat(plant.oxygenPerKg()).isCloseTo(2.925, withPercentage(0.1));
     assertThat(plant.netHeat(12.75e6)).isCloseTo(37.3e6, withPercentage(0.1));
-    assertThat(FlameRules.Fuel.of(46, 92, 2).netHeat(12.75e6)).isCloseTo(41.0e6, withPercentage(0.2));
+    assertThat(FlameRules.Fuel.of(46, 92, 2).netHeat(12.75e6))
+        .isCloseTo(41.0e6, withPercentage(0.2));
   }
 
   /** Point source over a disc; handbook of burning 1.4 and check value 31. */

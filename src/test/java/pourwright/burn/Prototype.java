@@ -35,7 +35,8 @@ final class Prototype {
             wall,
             base,
             new Vessel.Stuff(k, rho, c, 0.9));
-    Burn.Fineness fineness = Burn.Fineness.of(hours, grid, 600, solver).withWholeRows(wholeRows).withThreads(threads);
+    Burn.Fineness fineness =
+        Burn.Fineness.of(hours, grid, 600, solver).withWholeRows(wholeRows).withThreads(threads);
     return new Burn(
         vessel,
         wax,

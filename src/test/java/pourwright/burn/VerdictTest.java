@@ -103,8 +103,7 @@ class VerdictTest {
     TestSample bare =
         new TestSample(
             List.of(new Cycle(List.of(new Reading(60, Map.of("mass_g", 400.0))))), End.STOP_DEPTH);
-    Verdict verdict =
-        BurnJudge.judge(BurnRules.named("en-15493"), List.of(bare, bare, bare));
+    Verdict verdict = BurnJudge.judge(BurnRules.named("en-15493"), List.of(bare, bare, bare));
     assertThat(verdict.outcome()).isEqualTo(Outcome.NOT_ENOUGH_EVIDENCE);
     assertThat(verdict.findings()).extracting(Verdict.Finding::rule).contains("flame height");
     assertThat(verdict.findings()).allMatch(f -> f.reading() == null && !f.source().isEmpty());

@@ -42,8 +42,7 @@ class ResolvedCardsTest {
             "Grey",
             "portland-cement",
             new MixCard.Ratio(MixCard.By.MASS, 1, 0.4),
-            List.of(
-                new MixCard.Part("silica-sand", 1.5), new MixCard.Part("craft-paint", 0.05)),
+            List.of(new MixCard.Part("silica-sand", 1.5), new MixCard.Part("craft-paint", 0.05)),
             new MixCard.Losses(0, 0, 0.03),
             MixCard.Times.PORTLAND,
             "grey",

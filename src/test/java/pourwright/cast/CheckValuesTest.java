@@ -233,8 +233,7 @@ class CheckValuesTest {
     Silicone.Parts parts = Silicone.forBox(box, master, 1.1, 0.1, 0);
     assertThat(parts.totalG()).isCloseTo((box - master) * 1.1, within(1e-9));
     assertThat(parts.partBG()).isCloseTo(parts.partAG() / 10, within(1e-9));
-    assertThatThrownBy(() -> Silicone.forBox(100, 120, 1.1, 0.1, 0))
-        .isInstanceOf(OutOfRange.class);
+    assertThatThrownBy(() -> Silicone.forBox(100, 120, 1.1, 0.1, 0)).isInstanceOf(OutOfRange.class);
   }
 
   /** 67: Stokes (1851); the yield-stress coefficient is from memory. */

@@ -37,8 +37,7 @@ class MaturityTest {
   /** The other worked history of section 3.2. */
   @Test
   void twoHoursEachAt10And20And30() {
-    Log log =
-        new Log(List.of(new Line(0, 10), new Line(2, 20), new Line(4, 30), new Line(6, 0)));
+    Log log = new Log(List.of(new Line(0, 10), new Line(2, 20), new Line(4, 30), new Line(6, 0)));
     assertThat(Maturity.nurseSaul(log, 0)).isEqualTo(120);
     assertThat(Maturity.equivalentAgeH(log, 20, 40)).isCloseTo(6.557, within(5e-4));
   }

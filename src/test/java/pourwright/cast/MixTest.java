@@ -21,8 +21,7 @@ class MixTest {
     return Mix.plain(CEMENT, new Ratio(By.MASS, 1, waterToCement))
         .withAir(air)
         .with(
-            List.of(
-                new Addition(Kind.SAND, sand, 2.65), new Addition(Kind.PIGMENT, pigment, 5.0)));
+            List.of(new Addition(Kind.SAND, sand, 2.65), new Addition(Kind.PIGMENT, pigment, 5.0)));
   }
 
   /** Check values 4 and 5, from ACI 211.1's absolute volumes. */
@@ -203,7 +202,8 @@ class MixTest {
             + air * a.volumeMl();
     assertThat(filled).isCloseTo(a.volumeMl(), within(1e-9 * a.volumeMl()));
     MixAmounts bare = mix.amounts(volume, 0, 0);
-    assertThat(a.totalG()).isCloseTo(bare.totalG() * (1 + waste) + residue, within(1e-9 * a.totalG()));
+    assertThat(a.totalG())
+        .isCloseTo(bare.totalG() * (1 + waste) + residue, within(1e-9 * a.totalG()));
     assertThat((a.waterG() + a.liquidG() * 0.5) / a.powderG())
         .isCloseTo(waterToPowder, within(1e-9));
   }
@@ -221,8 +221,7 @@ class MixTest {
   }
 
   @Property
-  void moreWaterMakesALighterMix(
-      @ForAll @DoubleRange(min = 0.2, max = 0.8) double waterToPowder) {
+  void moreWaterMakesALighterMix(@ForAll @DoubleRange(min = 0.2, max = 0.8) double waterToPowder) {
     double wet = mortar(waterToPowder + 0.05, 1, 0, 0).amounts(100, 0, 0).freshGPerMl();
     assertThat(wet).isLessThan(mortar(waterToPowder, 1, 0, 0).amounts(100, 0, 0).freshGPerMl());
   }

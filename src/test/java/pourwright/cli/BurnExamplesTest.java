@@ -69,7 +69,10 @@ class BurnExamplesTest {
         }
       } else {
         a.properties()
-            .forEach(e -> found.append(differences(e.getValue(), b.path(e.getKey()), at + "/" + e.getKey())));
+            .forEach(
+                e ->
+                    found.append(
+                        differences(e.getValue(), b.path(e.getKey()), at + "/" + e.getKey())));
       }
       return found.toString();
     }
@@ -107,8 +110,7 @@ class BurnExamplesTest {
 
   @Test
   void aBurnWithoutACalibrationSaysThatItJudgesNoCandle() throws IOException {
-    JsonNode answer =
-        JSON.readTree(compute("burn", example("burn", "example-in.json")).out());
+    JsonNode answer = JSON.readTree(compute("burn", example("burn", "example-in.json")).out());
     assertThat(answer.path("calibrated").booleanValue()).isFalse();
     assertThat(answer.path("warnings").toString()).contains("not for judging a candle");
   }

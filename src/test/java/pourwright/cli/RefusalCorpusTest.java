@@ -101,9 +101,7 @@ class RefusalCorpusTest {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =
         new ComputeCommand(EveryComputation.ALL, stream(out), stream(err))
-            .run(
-                List.of(name),
-                new ByteArrayInputStream(request.getBytes(StandardCharsets.UTF_8)));
+            .run(List.of(name), new ByteArrayInputStream(request.getBytes(StandardCharsets.UTF_8)));
     String line = err.toString(StandardCharsets.UTF_8);
     assertThat(code).as(name + " with " + request).isEqualTo(ComputeCommand.REFUSED);
     assertThat(out.size()).isZero();
@@ -142,7 +140,10 @@ class RefusalCorpusTest {
     int cut = pointer.lastIndexOf('/');
     JsonNode parent = request.at(pointer.substring(0, cut));
     String last = pointer.substring(cut + 1);
-    JsonNode value = json.startsWith("\"") ? new TextNode(json.substring(1, json.length() - 1)) : JSON.readTree(json);
+    JsonNode value =
+        json.startsWith("\"")
+            ? new TextNode(json.substring(1, json.length() - 1))
+            : JSON.readTree(json);
     if (parent instanceof ObjectNode object) {
       object.set(last, value);
     } else if (parent instanceof ArrayNode array) {

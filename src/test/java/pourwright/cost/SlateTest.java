@@ -73,8 +73,10 @@ class SlateTest {
     assertThat(movers.get(0).name()).isEqualTo("price");
     assertThat(movers.get(0).byTenPercent()).isCloseTo(2.8 * 0.935, within(1e-9));
     assertThat(movers.get(1).name()).isEqualTo("wage per hour");
-    assertThat(movers.stream().filter(m -> m.byItsRange() > 1e-12)).singleElement()
-        .extracting(Slate.Mover::name).isEqualTo("wax");
+    assertThat(movers.stream().filter(m -> m.byItsRange() > 1e-12))
+        .singleElement()
+        .extracting(Slate.Mover::name)
+        .isEqualTo("wax");
   }
 
   @Property

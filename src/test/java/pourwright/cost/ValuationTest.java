@@ -21,8 +21,8 @@ import pourwright.quantity.OutOfRange;
 class ValuationTest {
 
   /**
-   * The usual encyclopedia example of first in, first out (from memory): 100 at 50, 125 at 55, 75 at
-   * 59; 210 sold cost 100·50 + 110·55 = 11 050.
+   * The usual encyclopedia example of first in, first out (from memory): 100 at 50, 125 at 55, 75
+   * at 59; 210 sold cost 100·50 + 110·55 = 11 050.
    */
   @Test
   void theEncyclopediasExampleOfFirstInFirstOut() {
@@ -97,7 +97,9 @@ class ValuationTest {
     assertThat(v.stockMinor()).isNotNegative();
   }
 
-  /** Recomputed in decimals from the definition: pool value over pool amount, cents at each issue. */
+  /**
+   * Recomputed in decimals from the definition: pool value over pool amount, cents at each issue.
+   */
   @Property(tries = 300)
   void theMovingAverageEqualsAnIndependentRecomputation(
       @ForAll @IntRange(min = 1, max = 99_999) int seed) {
@@ -112,7 +114,9 @@ class ValuationTest {
         value = value.add(BigDecimal.valueOf(in.minor()));
       } else {
         BigDecimal cost =
-            value.multiply(moved).divide(amount, new MathContext(60))
+            value
+                .multiply(moved)
+                .divide(amount, new MathContext(60))
                 .setScale(0, java.math.RoundingMode.HALF_UP);
         costs.add(cost.longValueExact());
         amount = amount.subtract(moved);
@@ -135,7 +139,8 @@ class ValuationTest {
 
   @Property(tries = 200)
   void goodPiecesCarryTheFailedOnesToTheCent(
-      @ForAll @IntRange(min = 1, max = 60) int good, @ForAll @IntRange(min = 0, max = 99_999) int m) {
+      @ForAll @IntRange(min = 1, max = 60) int good,
+      @ForAll @IntRange(min = 0, max = 99_999) int m) {
     List<Long> shares = Valuation.carriedBy(good, m);
     assertThat(shares.stream().mapToLong(Long::longValue).sum()).isEqualTo(m);
     assertThat(shares.get(0) - shares.get(good - 1)).isBetween(0L, 1L);

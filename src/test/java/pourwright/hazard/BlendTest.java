@@ -92,9 +92,7 @@ class BlendTest {
       before.put("C" + i, CANDLE.at(0.02 + 0.00003 * i));
     }
     List<Ingredient> changed =
-        OIL.stream()
-            .map(i -> i.name().equals("linalool") ? i.at(Share.of(0.12)) : i)
-            .toList();
+        OIL.stream().map(i -> i.name().equals("linalool") ? i.at(Share.of(0.12)) : i).toList();
     Blend newer = new Blend(Regime.CLP, Audience.PUBLIC, changed, CANDLE.rest());
     long best = Long.MAX_VALUE;
     int reprints = 0;

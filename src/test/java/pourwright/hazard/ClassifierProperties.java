@@ -20,13 +20,38 @@ import net.jqwik.api.Provide;
 class ClassifierProperties {
   private static final List<String> CLASSES =
       List.of(
-          "Skin Sens. 1", "Skin Sens. 1A", "Skin Sens. 1B", "Skin Irrit. 2", "Skin Corr. 1",
-          "Skin Corr. 1A", "Skin Corr. 1B", "Skin Corr. 1C", "Eye Dam. 1", "Eye Irrit. 2",
-          "Aquatic Acute 1", "Aquatic Chronic 1", "Aquatic Chronic 2", "Aquatic Chronic 3",
-          "Aquatic Chronic 4", "Acute Tox. 1 (oral)", "Acute Tox. 3 (oral)", "Acute Tox. 4 (oral)",
-          "Acute Tox. 4 (inhalation)", "Acute Tox. 2 (dermal)", "Carc. 2", "Repr. 1B", "Repr. 2",
-          "Muta. 2", "STOT SE 1", "STOT SE 2", "STOT RE 1", "STOT SE 3 (H336)",
-          "STOT SE 3 (H335)", "Asp. Tox. 1", "Resp. Sens. 1", "Resp. Sens. 1B");
+          "Skin Sens. 1",
+          "Skin Sens. 1A",
+          "Skin Sens. 1B",
+          "Skin Irrit. 2",
+          "Skin Corr. 1",
+          "Skin Corr. 1A",
+          "Skin Corr. 1B",
+          "Skin Corr. 1C",
+          "Eye Dam. 1",
+          "Eye Irrit. 2",
+          "Aquatic Acute 1",
+          "Aquatic Chronic 1",
+          "Aquatic Chronic 2",
+          "Aquatic Chronic 3",
+          "Aquatic Chronic 4",
+          "Acute Tox. 1 (oral)",
+          "Acute Tox. 3 (oral)",
+          "Acute Tox. 4 (oral)",
+          "Acute Tox. 4 (inhalation)",
+          "Acute Tox. 2 (dermal)",
+          "Carc. 2",
+          "Repr. 1B",
+          "Repr. 2",
+          "Muta. 2",
+          "STOT SE 1",
+          "STOT SE 2",
+          "STOT RE 1",
+          "STOT SE 3 (H336)",
+          "STOT SE 3 (H335)",
+          "Asp. Tox. 1",
+          "Resp. Sens. 1",
+          "Resp. Sens. 1B");
 
   @Provide
   Arbitrary<List<Ingredient>> mixtures() {
@@ -47,7 +72,8 @@ class ClassifierProperties {
                 new Ingredient(
                     "s",
                     null,
-                    new Share(from * from * 0.5, Math.min(1, from * from * 0.5 + more * more * 0.3)),
+                    new Share(
+                        from * from * 0.5, Math.min(1, from * from * 0.5 + more * more * 0.3)),
                     c,
                     limits(c, limit),
                     factor,
@@ -126,7 +152,8 @@ class ClassifierProperties {
   }
 
   private static int rank(HazardClass c) {
-    return c.kind().ordinal() * 10 + List.of("1A", "1", "1B", "1C", "2", "3", "4", "").indexOf(c.category());
+    return c.kind().ordinal() * 10
+        + List.of("1A", "1", "1B", "1C", "2", "3", "4", "").indexOf(c.category());
   }
 
   @Property
@@ -135,7 +162,16 @@ class ClassifierProperties {
     double wax = (much & 0xff) / 256.0;
     List<Ingredient> diluted = new ArrayList<>();
     lines.forEach(i -> diluted.add(i.at(i.share().times(1 - wax))));
-    diluted.add(new Ingredient("wax", null, Share.of(wax), Set.of(), Map.of(), null, null, Ingredient.AcuteFacts.PLAIN));
+    diluted.add(
+        new Ingredient(
+            "wax",
+            null,
+            Share.of(wax),
+            Set.of(),
+            Map.of(),
+            null,
+            null,
+            Ingredient.AcuteFacts.PLAIN));
     assertThat(neverMilder(classify(regime, lines), classify(regime, diluted))).isTrue();
   }
 
@@ -185,6 +221,7 @@ class ClassifierProperties {
             .map(Tables.shared()::facts)
             .anyMatch(f -> f != null && f.precautions().contains("P501"));
     assertThat(found.precautionary().contains("P501")).isEqualTo(asked);
-    assertThat(new LinkedHashSet<>(found.namedSubstances())).hasSize(found.namedSubstances().size());
+    assertThat(new LinkedHashSet<>(found.namedSubstances()))
+        .hasSize(found.namedSubstances().size());
   }
 }

@@ -170,8 +170,7 @@ class ClassifierTest {
   @Test
   void theHealthHazardForAspirationLeavesTheExclamationMark() {
     Classification found =
-        Compositions.classify(
-            Regime.CLP, Form.LIQUID, "a 10 Asp. Tox. 1; b 1 Skin Sens. 1B; c 89");
+        Compositions.classify(Regime.CLP, Form.LIQUID, "a 10 Asp. Tox. 1; b 1 Skin Sens. 1B; c 89");
     assertThat(found.pictograms()).containsExactly("GHS07", "GHS08");
   }
 
@@ -181,8 +180,7 @@ class ClassifierTest {
     assertThat(clp("a 12 Asp. Tox. 1; w 88").classes()).isEmpty();
     assertThat(Compositions.classify(Regime.CLP, Form.LIQUID, "a 10 Asp. Tox. 1; w 90").classes())
         .containsExactly("Asp. Tox. 1");
-    assertThat(
-            Compositions.classify(Regime.CLP, Form.LIQUID, "a 9.99 Asp. Tox. 1; w 90").classes())
+    assertThat(Compositions.classify(Regime.CLP, Form.LIQUID, "a 9.99 Asp. Tox. 1; w 90").classes())
         .isEmpty();
   }
 

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Free convection and radiation beside printed worked examples. */
 class CorrelationsTest {
 
-  /** Bergman et al., Introduction to Heat Transfer, example 9.2, as recomputed in a public library. */
+  /**
+   * Bergman et al., Introduction to Heat Transfer, example 9.2, as recomputed in a public library.
+   */
   @Test
   void aVerticalPlateAsInBergmansExample() {
     assertThat(Correlations.verticalPlate(.69, .69 * 2.63e9)).isCloseTo(147.1619, within(1e-4));
@@ -38,8 +40,7 @@ class CorrelationsTest {
   /** Worked out; handbook of burning, check values 3 and 7. */
   @Test
   void aVesselsWallAt60DegreesInARoomAt20() {
-    double rayleigh =
-        new Correlations.Air(17.0e-6, 24.1e-6, .0273, 313.15).rayleigh(.09, 40);
+    double rayleigh = new Correlations.Air(17.0e-6, 24.1e-6, .0273, 313.15).rayleigh(.09, 40);
     assertThat(rayleigh).isCloseTo(2.2297e6, withPercentage(0.1));
     double prandtl = 17.0 / 24.1;
     double nusselt = Correlations.verticalPlate(prandtl, rayleigh);
@@ -57,8 +58,7 @@ class CorrelationsTest {
   /** Worked out; handbook of burning, check value 5. */
   @Test
   void aDiscOf75MillimetresAt70DegreesInARoomAt20() {
-    double rayleigh =
-        new Correlations.Air(17.5e-6, 24.8e-6, .0277, 318.15).rayleigh(.075 / 4, 50);
+    double rayleigh = new Correlations.Air(17.5e-6, 24.8e-6, .0277, 318.15).rayleigh(.075 / 4, 50);
     assertThat(rayleigh).isCloseTo(23_416, withPercentage(0.1));
     assertThat(Correlations.hotFaceUp(rayleigh)).isCloseTo(6.680, withPercentage(0.1));
     assertThat(Correlations.hotFaceUp(rayleigh) * .0277 / (.075 / 4))

@@ -27,7 +27,11 @@ class MeltFrontTest {
   /** Crank, Free and Moving Boundary Problems, equation 3.14. */
   @ParameterizedTest
   @CsvSource({
-    "0.01, 0.070593", "0.1, 0.220016", "0.2, 0.306424", "0.5, 0.464786", "1, 0.620063",
+    "0.01, 0.070593",
+    "0.1, 0.220016",
+    "0.2, 0.306424",
+    "0.5, 0.464786",
+    "1, 0.620063",
     "2, 0.800601"
   })
   void neumannsLambdaIsCranks(double stefan, double lambda) {

@@ -137,8 +137,7 @@ class TransientTest {
     assertThat(1 - between(box, .01)).isCloseTo(.09816, withPercentage(1));
     double x = .01 / (2 * Math.sqrt(5e-7 * 600));
     double hk = 10 * Math.sqrt(5e-7 * 600);
-    double exact =
-        Erf.erfc(x) - Math.exp(10 * .01 + hk * hk) * Erf.erfc(x + hk);
+    double exact = Erf.erfc(x) - Math.exp(10 * .01 + hk * hk) * Erf.erfc(x + hk);
     assertThat(exact).isCloseTo(.09816, within(1e-5));
   }
 
@@ -166,8 +165,7 @@ class TransientTest {
   /** Closed forms of the transients, as series. */
   private static final class Series {
     static double cylinderRoot(double biot, int n) {
-      DoubleUnaryOperator f =
-          z -> z * BesselJ.value(1, z) - biot * BesselJ.value(0, z);
+      DoubleUnaryOperator f = z -> z * BesselJ.value(1, z) - biot * BesselJ.value(0, z);
       double low = 1e-9;
       double found = 0;
       for (int i = 0; i < n; low = found + 1e-6, i++) {
@@ -197,8 +195,7 @@ class TransientTest {
 
     static double wallRoot(double biot, int n) {
       double low = (n - 1) * Math.PI + 1e-9;
-      return Special.root(
-          z -> z * Math.sin(z) - biot * Math.cos(z), low, low + Math.PI / 2 - 1e-8);
+      return Special.root(z -> z * Math.sin(z) - biot * Math.cos(z), low, low + Math.PI / 2 - 1e-8);
     }
 
     static double wallFactor(double z) {

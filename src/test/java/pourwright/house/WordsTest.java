@@ -17,8 +17,15 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
   private static final List<Path> TEXTS =
       List.of(
-          Path.of("src"), Path.of("docs"), Path.of("dev"), Path.of("README.md"), Path.of("pom.xml"),
-          Path.of("pourwright"), Path.of("check"), Path.of("mvnw"), Path.of(".ci"));
+          Path.of("src"),
+          Path.of("docs"),
+          Path.of("dev"),
+          Path.of("README.md"),
+          Path.of("pom.xml"),
+          Path.of("pourwright"),
+          Path.of("check"),
+          Path.of("mvnw"),
+          Path.of(".ci"));
 
   /** Addresses of package registries; the parts are joined so that this file does not name them. */
   private static final Pattern REGISTRY =

@@ -47,7 +47,14 @@ class DeclarationTest {
   /** 16 CFR 500.21(b): bands of 5, 25, 100 and 400 square inches; molded in, from memory. */
   @ParameterizedTest
   @CsvSource({
-    "5,1.6", "5.01,3.2", "25,3.2", "25.01,4.8", "100,4.8", "100.01,6.4", "400,6.4", "401,12.7"
+    "5,1.6",
+    "5.01,3.2",
+    "25,3.2",
+    "25.01,4.8",
+    "100,4.8",
+    "100.01,6.4",
+    "400,6.4",
+    "401,12.7"
   })
   void theLettersGrowWithThePanel(double squareInches, double heightMm) {
     Panel panel = new Panel.Rectangle(25.4, 25.4 * squareInches);
@@ -63,8 +70,7 @@ class DeclarationTest {
   }
 
   @Property
-  void aDeclarationNeverSaysMoreThanThereIs(
-      @ForAll @DoubleRange(min = 1, max = 5000) double netG) {
+  void aDeclarationNeverSaysMoreThanThereIs(@ForAll @DoubleRange(min = 1, max = 5000) double netG) {
     Declaration found = Declaration.of(netG, TUMBLER, false);
     String[] metric = found.textMetric().split(" ", -1);
     double grams = Double.parseDouble(metric[0]) * (metric[1].equals("kg") ? 1000 : 1);

@@ -23,7 +23,10 @@ import pourwright.quantity.OutOfRange;
 class LabelRulesTest {
   static final Maker MAKER =
       new Maker(
-          "Undercroft Lantern Works", "1 Cellar Steps, Harbour", "+00 000 0000", "works@example.org");
+          "Undercroft Lantern Works",
+          "1 Cellar Steps, Harbour",
+          "+00 000 0000",
+          "works@example.org");
 
   static Classification classified(Ingredient... lines) {
     return Classifier.classify(
@@ -49,7 +52,8 @@ class LabelRulesTest {
   }
 
   static final Classification SENSITISING =
-      classified(Ingredient.plain("linalool", 0.012, "Skin Sens. 1B"), Ingredient.plain("wax", 0.988));
+      classified(
+          Ingredient.plain("linalool", 0.012, "Skin Sens. 1B"), Ingredient.plain("wax", 0.988));
 
   /** CLP Annex I Table 1.3 and Regulation (EU) 2024/2865, check value 26. */
   @ParameterizedTest
@@ -110,8 +114,7 @@ class LabelRulesTest {
 
   /** ECHA UFI Developers Manual: identifiers that pass the checksum. */
   @ParameterizedTest
-  @ValueSource(
-      strings = {"U1JV-SUMH-N988-U751", "1300-R0XX-J00J-GUNM", "27W0-KC81-E00T-V314"})
+  @ValueSource(strings = {"U1JV-SUMH-N988-U751", "1300-R0XX-J00J-GUNM", "27W0-KC81-E00T-V314"})
   void publishedIdentifiersPassTheCheck(String ufi) {
     assertThat(Ufi.isValid(ufi)).isTrue();
   }
@@ -164,8 +167,19 @@ class LabelRulesTest {
     assertThat(held.reasons()).containsExactly("on hold: lot F-17: smells off");
     LabelRequest bare =
         new LabelRequest(
-            "Bollard", "", SENSITISING, 200, new Panel.Cylinder(80, 90), 250,
-            new Maker("U", "", "", ""), "", "", BurnFacts.UNTESTED, List.of(Language.ENGLISH), "eu", "");
+            "Bollard",
+            "",
+            SENSITISING,
+            200,
+            new Panel.Cylinder(80, 90),
+            250,
+            new Maker("U", "", "", ""),
+            "",
+            "",
+            BurnFacts.UNTESTED,
+            List.of(Language.ENGLISH),
+            "eu",
+            "");
     assertThat(LabelPress.text(bare, SaleGate.open()).isForSale()).isFalse();
     assertThat(LabelPress.missing(bare))
         .contains("the maker's postal address", "the batch mark")
@@ -176,7 +190,8 @@ class LabelRulesTest {
   void anyDifferenceFromTheProvedCandleIsANewCombination() {
     Proof proved = new Proof("WAX-A", "RAIN", 0.08, "flat braid 4.8 g/h", "Bollard 2", "SEAL", "");
     assertThat(proved.differences(proved)).isEmpty();
-    Proof other = new Proof("WAX-A", "RAIN", 0.09, "flat braid 4.8 g/h", "Bollard 2", "SEAL", "BLUE");
+    Proof other =
+        new Proof("WAX-A", "RAIN", 0.09, "flat braid 4.8 g/h", "Bollard 2", "SEAL", "BLUE");
     assertThat(proved.differences(other))
         .containsExactly("load 9 %, proved at 8 %", "colour BLUE, proved with none");
   }
@@ -208,6 +223,7 @@ class LabelRulesTest {
         Listing.of(request(SENSITISING, 250, BurnFacts.UNTESTED), new Language("fr"));
     assertThat(lines.get(0)).isEqualTo("Bollard · Rain on slate");
     assertThat(lines).contains("Poids net: 200 g", "Lot: P0417-K");
-    assertThat(lines).anyMatch(l -> l.startsWith("Attention. Peut provoquer une allergie cutanée."));
+    assertThat(lines)
+        .anyMatch(l -> l.startsWith("Attention. Peut provoquer une allergie cutanée."));
   }
 }

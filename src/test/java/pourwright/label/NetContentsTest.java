@@ -41,8 +41,20 @@ class NetContentsTest {
   /** NIST Handbook 133 Table 2-5, from memory; check value 39. */
   @ParameterizedTest
   @CsvSource({
-    "30,3.0", "35.9,3.59", "36,3.6", "54,3.6", "54.1,5.4", "208,10.8", "208.1,12.7", "227,12.7",
-    "263,12.7", "263.1,14.5", "340,16.3", "453,19.9", "1000,35.3", "6480,113"
+    "30,3.0",
+    "35.9,3.59",
+    "36,3.6",
+    "54,3.6",
+    "54.1,5.4",
+    "208,10.8",
+    "208.1,12.7",
+    "227,12.7",
+    "263,12.7",
+    "263.1,14.5",
+    "340,16.3",
+    "453,19.9",
+    "1000,35.3",
+    "6480,113"
   })
   void theAllowableShortfallFollowsTheTable(double labelG, double allowanceG) {
     assertThat(UnitedStatesNet.allowance(labelG)).isCloseTo(allowanceG, within(1e-9));
@@ -56,8 +68,19 @@ class NetContentsTest {
   /** NIST Handbook 133 Table 2-1 against t(0.975, n−1)/√n, check value 40. */
   @ParameterizedTest
   @CsvSource({
-    "2,8.985", "3,2.484", "4,1.591", "5,1.242", "6,1.049", "7,0.925", "8,0.836", "9,0.769",
-    "10,0.715", "11,0.672", "12,0.635", "24,0.422", "48,0.291"
+    "2,8.985",
+    "3,2.484",
+    "4,1.591",
+    "5,1.242",
+    "6,1.049",
+    "7,0.925",
+    "8,0.836",
+    "9,0.769",
+    "10,0.715",
+    "11,0.672",
+    "12,0.635",
+    "24,0.422",
+    "48,0.291"
   })
   void thePrintedFactorsAgreeWithStudentsT(int size, double printed) {
     assertThat(UnitedStatesNet.factor(size)).isEqualTo(printed);
@@ -74,8 +97,20 @@ class NetContentsTest {
   /** Directive 76/211/EEC Annex I 2.4, check value 41, percentages rounded up to 0.1 g. */
   @ParameterizedTest
   @CsvSource({
-    "30,2.7", "50,4.5", "75,4.5", "100,4.5", "150,6.8", "200,9", "220,9", "300,9", "340,10.2",
-    "400,12", "500,15", "750,15", "1000,15", "1500,22.5"
+    "30,2.7",
+    "50,4.5",
+    "75,4.5",
+    "100,4.5",
+    "150,6.8",
+    "200,9",
+    "220,9",
+    "300,9",
+    "340,10.2",
+    "400,12",
+    "500,15",
+    "750,15",
+    "1000,15",
+    "1500,22.5"
   })
   void theTolerableErrorFollowsTheTable(double labelG, double errorG) {
     assertThat(EuropeanNet.tolerableError(labelG)).isCloseTo(errorG, within(1e-9));

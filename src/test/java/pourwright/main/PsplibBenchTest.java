@@ -42,7 +42,9 @@ class PsplibBenchTest {
           2    1
       """;
 
-  /** Two activities on one machine; the second starts 2 to 4 after the first, which lasts {@code d}. */
+  /**
+   * Two activities on one machine; the second starts 2 to 4 after the first, which lasts {@code d}.
+   */
   private static String withLags(int d) {
     return """
         2\t1\t0\t0

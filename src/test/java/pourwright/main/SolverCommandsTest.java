@@ -22,8 +22,7 @@ class SolverCommandsTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private int compute(String name, String request) throws IOException {
-    ComputeCommand command =
-        new ComputeCommand(Main.computations(), print(out), print(err));
+    ComputeCommand command = new ComputeCommand(Main.computations(), print(out), print(err));
     return command.run(
         List.of(name), new ByteArrayInputStream(request.getBytes(StandardCharsets.UTF_8)));
   }

@@ -54,8 +54,10 @@ class MaterialBookTest {
 
   @Test
   void anUnreadableNumberStopsWithFileLineAndColumn() {
-    String text = HEADER + "a-b,powder,A,particle_density_g_per_ml,3,g_per_ml,0.1,x\n"
-        + "a-b,powder,A,bulk_density_g_per_ml,1.2.3,g_per_ml,0.1,x\n";
+    String text =
+        HEADER
+            + "a-b,powder,A,particle_density_g_per_ml,3,g_per_ml,0.1,x\n"
+            + "a-b,powder,A,bulk_density_g_per_ml,1.2.3,g_per_ml,0.1,x\n";
     assertThatThrownBy(() -> MaterialFile.read("my.csv", new StringReader(text)))
         .isInstanceOf(UnreadableData.class)
         .hasMessage("my.csv, line 3, column value: '1.2.3' is not a number");

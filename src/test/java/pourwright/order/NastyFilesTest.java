@@ -149,7 +149,10 @@ class NastyFilesTest {
         "Name,Name,Lineitem name,Lineitem quantity\n1,2,cog-fig,2\n",
         DETECT.withMap(map),
         "ambiguous: order: several columns could be the order's number");
-    csv("only a header", "Order,Item,Qty\n", "unreadable: there is no order below the column names");
+    csv(
+        "only a header",
+        "Order,Item,Qty\n",
+        "unreadable: there is no order below the column names");
     csv(
         "headers in German",
         "Bestellnummer;Artikel;Menge;Liefertermin\n7;cog-fig;2;03.04.2026\n",
@@ -182,10 +185,7 @@ class NastyFilesTest {
         marked(new int[] {'O', 0x81, 0x8d, ';'}, utf8("rder;Item;Qty\n1;cog-fig;2\n")),
         "unreadable: the letters fit neither …");
     csv("a zero byte", "Order,Item,Qty\n1,cog\0-fig,2\n", "bad: 2 there is a zero byte …");
-    csv(
-        "umlauts in two code points",
-        "Order;Item;Qty\n1;Tro\u0308g U\u0308ber;2\n",
-        right);
+    csv("umlauts in two code points", "Order;Item;Qty\n1;Tro\u0308g U\u0308ber;2\n", right);
     csv(
         "no-break and zero-width blanks",
         "Order,Item,Qty\n\u00a01,\u200bcog-fig\u00a0,2\u202f\n",
@@ -195,8 +195,14 @@ class NastyFilesTest {
   private void quantities() {
     csv("2.0 pieces", "Order,Item,Qty\n1,cog-fig,2.0\n", "ready: 1 2 cog-fig");
     csv("2,00 pieces", "Order;Item;Qty\n1;cog-fig;2,00\n", "ready: 1 2 cog-fig");
-    csv("3.000 pieces", "Order,Item,Qty\n1,cog-fig,3.000\n", "ambiguous: decimal: a quantity of 3.000 …");
-    csv("3,000 pieces", "Order;Item;Qty\n1;cog-fig;3,000\n", "ambiguous: decimal: a quantity of 3,000 …");
+    csv(
+        "3.000 pieces",
+        "Order,Item,Qty\n1,cog-fig,3.000\n",
+        "ambiguous: decimal: a quantity of 3.000 …");
+    csv(
+        "3,000 pieces",
+        "Order;Item;Qty\n1;cog-fig;3,000\n",
+        "ambiguous: decimal: a quantity of 3,000 …");
     told(
         "3.000 pieces, the comma is the mark",
         "Order,Item,Qty\n1,cog-fig,3.000\n",
@@ -216,7 +222,10 @@ class NastyFilesTest {
         "Order;Item;Qty\n1;cog-fig;3.0\n2;cog-fig;1,0\n",
         "ambiguous: decimal: the quantities use both …");
     csv("1'234 pieces", "Order;Item;Qty\n1;cog-fig;1'234\n", "ready: 1 1234 cog-fig");
-    csv("1'234,50 pieces", "Order;Item;Qty\n1;cog-fig;1'234,50\n", "bad: 2 the quantity '1'234,50' …");
+    csv(
+        "1'234,50 pieces",
+        "Order;Item;Qty\n1;cog-fig;1'234,50\n",
+        "bad: 2 the quantity '1'234,50' …");
     csv("a narrow blank", "Order;Item;Qty\n1;cog-fig;1\u202f234\n", "ready: 1 1234 cog-fig");
     csv("1.234,00 pieces", "Order;Item;Qty\n1;cog-fig;1.234,00\n", "ready: 1 1234 cog-fig");
     csv("half a candle", "Order;Item;Qty\n1;cog-fig;2.5\n", "bad: 2 the quantity '2.5' is not …");
@@ -228,7 +237,10 @@ class NastyFilesTest {
     csv("a formula", "Order,Item,Qty\n1,cog-fig,=1+1\n", "bad: 2 the quantity '=1+1' is not …");
     csv("empty", "Order,Item,Qty\n1,cog-fig,\n", "bad: 2 there is no quantity");
     csv("wide digits", "Order,Item,Qty\n1,cog-fig,\uff12\n", "ready: 1 2 cog-fig");
-    csv("far too many", "Order,Item,Qty\n1,cog-fig,90000\n", "bad: 2 the quantity '90000' is above …");
+    csv(
+        "far too many",
+        "Order,Item,Qty\n1,cog-fig,90000\n",
+        "bad: 2 the quantity '90000' is above …");
   }
 
   private void dates() {
@@ -406,7 +418,10 @@ class NastyFilesTest {
   private void notTables() {
     file("nothing", new byte[0], "unreadable: the file is empty");
     csv("blanks", " \n \n", "unreadable: the file is empty");
-    csv("a web page", "<html><table><tr><td>1</td></tr></table>", "unreadable: this is a web page …");
+    csv(
+        "a web page",
+        "<html><table><tr><td>1</td></tr></table>",
+        "unreadable: this is a web page …");
     csv("JSON", "{\"orders\":[]}", "unreadable: this is not a table");
     csv("a sentence", "The orders are on the wall\n", "unreadable: no line of it looks …");
     file(

@@ -106,7 +106,11 @@ final class OrderFiles {
           .map(OrderImport.Read::line)
           .map(
               l ->
-                  l.order() + " " + l.quantity() + " " + l.design()
+                  l.order()
+                      + " "
+                      + l.quantity()
+                      + " "
+                      + l.design()
                       + (l.dueOn() == null ? "" : " " + l.dueOn()))
           .collect(Collectors.joining("; ", "ready: ", ""));
     }

@@ -38,9 +38,20 @@ class EveryPageTest extends BrowserTest {
   private List<String> routes() {
     List<String> routes = new ArrayList<>();
     Places.all(desk).forEach(p -> routes.add(p.path()));
-    routes.addAll(List.of(
-            "/help", "/devices", "/sign-in", "/timers", "/history", "/hold", "/stop", "/find",
-            "/find?mark=12X", "/settings", "/welcome", "/nowhere"));
+    routes.addAll(
+        List.of(
+            "/help",
+            "/devices",
+            "/sign-in",
+            "/timers",
+            "/history",
+            "/hold",
+            "/stop",
+            "/find",
+            "/find?mark=12X",
+            "/settings",
+            "/welcome",
+            "/nowhere"));
     return routes;
   }
 

@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Set;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.SecretsFile;
-import pourwright.store.DataFolder;
 import pourwright.store.HashedFiles;
 import pourwright.store.SqliteStore;
+import pourwright.store.StudioFolder;
 import pourwright.work.Studio;
 
 /** A studio for tests, on loopback and any free port. */
@@ -23,9 +23,8 @@ public final class TestStudio {
 
   /** An English studio in UTC by this clock, its books in this folder. */
   public static Desk desk(Path folder, Clock clock) {
-    DataFolder data = new DataFolder(folder);
-    Studio studio =
-        new Studio(SqliteStore.open(data).unitOfWork(), clock, new HashedFiles(data));
+    StudioFolder data = new StudioFolder(folder);
+    Studio studio = new Studio(SqliteStore.open(data).unitOfWork(), clock, new HashedFiles(data));
     return new Desk(studio, clock, ZoneOffset.UTC, Locale.UK);
   }
 

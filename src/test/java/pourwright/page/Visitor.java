@@ -43,14 +43,13 @@ public final class Visitor {
   /** Posts the form on a page whose action is given, with these fields changed. */
   public HttpResponse<String> post(String path, String action, Map<String, String> changed) {
     Document page = page(path);
-    Element form = page.selectFirst("main form[action=" + action + "], form[action=" + action + "]");
+    Element form =
+        page.selectFirst("main form[action=" + action + "], form[action=" + action + "]");
     if (form == null) {
       throw new IllegalArgumentException(path + " has no form for " + action);
     }
     Map<String, String> fields = new java.util.LinkedHashMap<>();
-    ((org.jsoup.nodes.FormElement) form)
-        .formData()
-        .forEach(kv -> fields.put(kv.key(), kv.value()));
+    ((org.jsoup.nodes.FormElement) form).formData().forEach(kv -> fields.put(kv.key(), kv.value()));
     fields.putAll(changed);
     return post(action, fields);
   }

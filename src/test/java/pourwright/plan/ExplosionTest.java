@@ -21,7 +21,9 @@ import pourwright.stock.Amount;
 import pourwright.stock.Lot;
 import pourwright.stock.Shelf;
 
-/** Forty order lines over twelve candles, worked out again by closed formulas of this test alone. */
+/**
+ * Forty order lines over twelve candles, worked out again by closed formulas of this test alone.
+ */
 class ExplosionTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
   private static final CardBook BOOK = DemoCards.book();
@@ -54,8 +56,16 @@ class ExplosionTest {
         LocalDate expires = TODAY.plusDays(random.nextInt(400) - 40);
         Lot lot =
             new Lot(
-                id++, material.code(), "L" + id, material.unit(), null, TODAY.minusDays(50), null,
-                expires, null, 1);
+                id++,
+                material.code(),
+                "L" + id,
+                material.unit(),
+                null,
+                TODAY.minusDays(50),
+                null,
+                expires,
+                null,
+                1);
         long units = material.unit().toSmall(50 + random.nextInt(9000));
         lots.add(new Shelf(lot, new Amount(material.unit(), units), random.nextInt(8) == 0));
       }
@@ -65,17 +75,18 @@ class ExplosionTest {
   }
 
   private static MakePlan plan(List<OrderLine> lines, Map<String, List<Shelf>> lots) {
-    return Explosion.of(
-        lines, BOOK, new InHand(Map.of(), Map.of(), lots, TODAY), Habits.HOUSE);
+    return Explosion.of(lines, BOOK, new InHand(Map.of(), Map.of(), lots, TODAY), Habits.HOUSE);
   }
 
-  /** Volume of mix in one vessel, ml: closed formulas. Source: mensuration, handbooks of geometry. */
+  /**
+   * Volume of mix in one vessel, ml: closed formulas. Source: mensuration, handbooks of geometry.
+   */
   private static double castMl(String vessel) {
     double octagon = 8 * 46.0 * 46.0 * Math.tan(Math.PI / 8);
     return switch (vessel) {
       case "bollard" -> frustum(40, 46, 96) - frustum(32, 37.5, 86);
-      case "ferry" -> roundedRectangle(128, 78, 20) * 84 / 1000
-          - roundedRectangle(110, 60, 14) * 73 / 1000;
+      case "ferry" ->
+          roundedRectangle(128, 78, 20) * 84 / 1000 - roundedRectangle(110, 60, 14) * 73 / 1000;
       case "cog" -> octagon * 90 / 1000 - Math.PI * 37 * 37 * 79 / 1000;
       default -> stadium(300, 90) * 80 / 1000 - stadium(280, 70) * 68 / 1000;
     };
@@ -106,8 +117,8 @@ class ExplosionTest {
   private static double insideM2(String vessel) {
     return switch (vessel) {
       case "bollard" -> (Math.PI * (32 + 37.5) * Math.hypot(86, 5.5) + Math.PI * 32 * 32) * 1e-6;
-      case "ferry" -> ((2 * (110 + 60) - (8 - 2 * Math.PI) * 14) * 73
-              + roundedRectangle(110, 60, 14)) * 1e-6;
+      case "ferry" ->
+          ((2 * (110 + 60) - (8 - 2 * Math.PI) * 14) * 73 + roundedRectangle(110, 60, 14)) * 1e-6;
       case "cog" -> (2 * Math.PI * 37 * 79 + Math.PI * 37 * 37) * 1e-6;
       default -> ((2 * 210 + Math.PI * 70) * 68 + stadium(280, 70)) * 1e-6;
     };
@@ -117,10 +128,16 @@ class ExplosionTest {
     double side = 2 * 46 * Math.tan(Math.PI / 8);
     double octagon = 8 * 46.0 * 46.0 * Math.tan(Math.PI / 8);
     return switch (vessel) {
-      case "bollard" -> (Math.PI * (40 + 46) * Math.hypot(96, 6) + Math.PI * 40 * 40
-              + Math.PI * (46 * 46 - 37.5 * 37.5)) * 1e-6;
-      case "ferry" -> ((2 * (128 + 78) - (8 - 2 * Math.PI) * 20) * 84
-              + 2 * roundedRectangle(128, 78, 20) - roundedRectangle(110, 60, 14)) * 1e-6;
+      case "bollard" ->
+          (Math.PI * (40 + 46) * Math.hypot(96, 6)
+                  + Math.PI * 40 * 40
+                  + Math.PI * (46 * 46 - 37.5 * 37.5))
+              * 1e-6;
+      case "ferry" ->
+          ((2 * (128 + 78) - (8 - 2 * Math.PI) * 20) * 84
+                  + 2 * roundedRectangle(128, 78, 20)
+                  - roundedRectangle(110, 60, 14))
+              * 1e-6;
       case "cog" -> (8 * side * 90 + 2 * octagon - Math.PI * 37 * 37) * 1e-6;
       default -> ((2 * 210 + Math.PI * 90) * 80 + 2 * stadium(300, 90) - stadium(280, 70)) * 1e-6;
     };
@@ -228,8 +245,7 @@ class ExplosionTest {
       assertThat(cast.pieces()).isLessThanOrEqualTo(8);
       cast.fills()
           .forEach(
-              f ->
-                  assertThat(f.pieces()).isLessThanOrEqualTo(molds.getOrDefault(f.vessel(), 0)));
+              f -> assertThat(f.pieces()).isLessThanOrEqualTo(molds.getOrDefault(f.vessel(), 0)));
     }
     plan.pours()
         .forEach(

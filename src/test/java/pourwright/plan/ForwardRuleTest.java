@@ -55,8 +55,7 @@ class ForwardRuleTest {
   }
 
   private static Resource person(Instant origin) {
-    return Resource.person(
-        "hands:1", "Mira", WorkHours.house().windows(origin, ZONE, 20 * 1440));
+    return Resource.person("hands:1", "Mira", WorkHours.house().windows(origin, ZONE, 20 * 1440));
   }
 
   @Test
@@ -71,8 +70,7 @@ class ForwardRuleTest {
                 DayOfWeek.SUNDAY,
                 List.of(new WorkHours.Stretch(LocalTime.of(6, 0), LocalTime.of(18, 0)))),
             Set.of());
-    Resource mira =
-        Resource.person("hands:1", "Mira", weekend.windows(saturday, ZONE, 20 * 1440));
+    Resource mira = Resource.person("hands:1", "Mira", weekend.windows(saturday, ZONE, 20 * 1440));
     PlanProblem problem =
         of(
             saturday,
@@ -100,7 +98,8 @@ class ForwardRuleTest {
     PlanProblem problem =
         of(
             List.of(mira),
-            List.of(Step.hands("C1", "one", "Coat one", 30), Step.hands("C1", "two", "Coat two", 30)),
+            List.of(
+                Step.hands("C1", "one", "Coat one", 30), Step.hands("C1", "two", "Coat two", 30)),
             List.of(new Link("C1/one", "C1/two", 600, 1000, "recoat within a day")));
     Plan plan = planned(problem);
     assertThat(problem.clock(plan.at("C1/one").startMin()).toLocalDate())

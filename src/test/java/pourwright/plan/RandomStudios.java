@@ -42,8 +42,7 @@ final class RandomStudios {
     }
     int molds = between(1, 3);
     for (int i = 1; i <= molds; i++) {
-      resources.add(
-          Resource.always("mold:" + i, "Mold " + i, Resource.Kind.MOLD, between(1, 4)));
+      resources.add(Resource.always("mold:" + i, "Mold " + i, Resource.Kind.MOLD, between(1, 4)));
     }
     resources.add(Resource.always("melter", "Melter", Resource.Kind.EQUIPMENT, 1));
     resources.add(Resource.always("rack", "Rack", Resource.Kind.PLACE, between(2, 6)));

@@ -20,8 +20,7 @@ class RearrangeTest {
           Instant.parse("2026-03-02T00:00:00Z"),
           ZoneOffset.UTC,
           2880,
-          List.of(
-              Resource.person("hands", "Marta", List.of(new Window(9 * HOUR, 17 * HOUR)))),
+          List.of(Resource.person("hands", "Marta", List.of(new Window(9 * HOUR, 17 * HOUR)))),
           List.of(MIX, SET, DEMOLD, BURN),
           List.of(
               new Link(MIX.key(), SET.key(), 0, 0, "it sets from the pour"),
@@ -45,7 +44,8 @@ class RearrangeTest {
     assertThat(fine.breaks()).isEmpty();
     Rearrange.Moved late = Rearrange.move(PROBLEM, PLAN, MIX.key(), 10 * HOUR);
     assertThat(late.plan().byStep().get(SET.key())).extracting(Placed::startMin).isEqualTo(660);
-    assertThat(late.breaks()).extracting(PlanChecker.Finding::sentence)
+    assertThat(late.breaks())
+        .extracting(PlanChecker.Finding::sentence)
         .singleElement()
         .asString()
         .contains("Demold C1")

@@ -22,8 +22,7 @@ class RoutingTest {
 
   private static PlanProblem problem(List<OrderLine> lines) {
     MakePlan make =
-        Explosion.of(
-            lines, BOOK, InHand.nothing(LocalDate.of(2026, 3, 2)), Habits.HOUSE);
+        Explosion.of(lines, BOOK, InHand.nothing(LocalDate.of(2026, 3, 2)), Habits.HOUSE);
     return Routing.of(make, BOOK, Habits.HOUSE, FLOOR);
   }
 
@@ -42,8 +41,7 @@ class RoutingTest {
   void anOrderOfTwoBollardsWaitsForEveryWaitOnItsCards() {
     // rapid mix: 1.5 h to demold, 4 h damp, 72 h dry, coats, 168 h full-dry, 24 h water, 48 h dry
     // again; wax sets 12 h and rests 12 d: house values of the cards, no source
-    OrderLine line =
-        new OrderLine("1", "bollard-rain", 1, 2, LocalDate.of(2026, 5, 1), null);
+    OrderLine line = new OrderLine("1", "bollard-rain", 1, 2, LocalDate.of(2026, 5, 1), null);
     PlanProblem problem = problem(List.of(line));
     Plan plan = ForwardRuleTest.planned(problem);
     assertThat(gap(plan, "C1/cast", "C1/demold")).isGreaterThanOrEqualTo(90);
@@ -71,9 +69,7 @@ class RoutingTest {
       assertThat(end(line, last.plusDays(later))).isAfter(LocalDate.of(2026, 6, 12));
     }
     int minutes =
-        LastDay.way(line, BOOK, Habits.HOUSE, FLOOR).stream()
-            .mapToInt(LastDay.Leg::minutes)
-            .sum();
+        LastDay.way(line, BOOK, Habits.HOUSE, FLOOR).stream().mapToInt(LastDay.Leg::minutes).sum();
     // the whole wait is often 5 to 7 weeks from cast to parcel: common practice, no source
     assertThat(Duration.ofMinutes(minutes).toDays()).isBetween(21L, 60L);
     assertThat(Duration.between(last.atStartOfDay(), LocalDate.of(2026, 6, 13).atStartOfDay()))
@@ -92,8 +88,7 @@ class RoutingTest {
   @Test
   void longWorkOfHandsIsCutIntoStretches() {
     OrderLine line = new OrderLine("1", "trough-rain", 1, 12, LocalDate.of(2026, 7, 1), null);
-    Habits manyAtOnce =
-        new Habits(0, 0, 30, 1e5, Habits.Hands.HOUSE, Habits.Waits.HOUSE);
+    Habits manyAtOnce = new Habits(0, 0, 30, 1e5, Habits.Hands.HOUSE, Habits.Waits.HOUSE);
     MakePlan make =
         Explosion.of(
             List.of(line),

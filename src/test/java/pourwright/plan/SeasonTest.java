@@ -56,8 +56,7 @@ class SeasonTest {
     int all = 0;
     for (int seed = 1; seed <= 60; seed++) {
       double[] sold = sales(seed, 54, 0, 8);
-      SeasonForecast forecast =
-          SeasonForecast.of(java.util.Arrays.copyOf(sold, 48), 12, 6);
+      SeasonForecast forecast = SeasonForecast.of(java.util.Arrays.copyOf(sold, 48), 12, 6);
       for (int h = 0; h < 6; h++) {
         double truth = sold[48 + h];
         inside += truth >= forecast.low()[h] && truth <= forecast.high()[h] ? 1 : 0;

@@ -30,8 +30,7 @@ class CoolingClockTest {
   /** Handbook burning, check value 12: 85 to 70 °C in 15 min at 22 °C is 0.018129 a minute. */
   @Test
   void twoReadingsAndTheRoomGiveTheCoolingConstant() {
-    CoolingClock clock =
-        CoolingClock.of(List.of(new Reading(0, 85), new Reading(900, 70)), 22.0);
+    CoolingClock clock = CoolingClock.of(List.of(new Reading(0, 85), new Reading(900, 70)), 22.0);
     assertThat(60 / requireNonNull(clock.timeConstantS())).isCloseTo(0.018129, within(1e-6));
   }
 
@@ -59,8 +58,12 @@ class CoolingClockTest {
 
   @ParameterizedTest
   @CsvSource({
-    "10, 120, 0.3, true", "10, 120, 0.3, false", "6, 180, 0.3, true", "20, 120, 0.6, false",
-    "8, 240, 0.2, false", "5, 120, 0.3, true"
+    "10, 120, 0.3, true",
+    "10, 120, 0.3, false",
+    "6, 180, 0.3, true",
+    "20, 120, 0.6, false",
+    "8, 240, 0.2, false",
+    "5, 120, 0.3, true"
   })
   void theConstantsLieInTheirInterval950TimesInAThousand(
       int count, double everyS, double noiseK, boolean roomKnown) {
@@ -110,8 +113,7 @@ class CoolingClockTest {
 
   @Test
   void twoReadingsReckonWithThreeTenthsOfAKelvin() {
-    CoolingClock clock =
-        CoolingClock.of(List.of(new Reading(0, 85), new Reading(900, 70)), 22.0);
+    CoolingClock clock = CoolingClock.of(List.of(new Reading(0, 85), new Reading(900, 70)), 22.0);
     Crossing at = clock.crossing(65);
     assertThat(clock.noiseK()).isEqualTo(0.3);
     assertThat(requireNonNull(at.lowS())).isLessThan(requireNonNull(at.atS()));
@@ -142,7 +144,8 @@ class CoolingClockTest {
   @Test
   void whileItStillWarmsNoTimeIsGiven() {
     CoolingClock clock =
-        CoolingClock.of(List.of(new Reading(0, 70), new Reading(60, 74), new Reading(120, 78)), 22.0);
+        CoolingClock.of(
+            List.of(new Reading(0, 70), new Reading(60, 74), new Reading(120, 78)), 22.0);
     assertThat(clock.crossing(65).atS()).isNull();
     assertThat(clock.warnings()).isNotEmpty();
   }

@@ -26,8 +26,7 @@ class GroupingTest {
     for (int i = 0; i < count; i++) {
       double from = random.nextInt(4) == 0 ? 66 : 55;
       candles.add(
-          new ToFill(
-              "c" + i, "scent " + i % scents, 120 + random.nextInt(500), from, from + 8));
+          new ToFill("c" + i, "scent " + i % scents, 120 + random.nextInt(500), from, from + 8));
     }
     return candles;
   }

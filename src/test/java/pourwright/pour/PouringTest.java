@@ -124,7 +124,8 @@ class PouringTest {
   void oneMeltIsSplitOverScents() {
     List<PitcherPlan.Share> shares =
         PitcherPlan.split(List.of("Fig loft", "plain"), List.of(500.0, 300.0), List.of(0.08, 0.0));
-    assertThat(shares.get(0).dose().waxG() + shares.get(1).dose().waxG()).isCloseTo(760, within(1e-9));
+    assertThat(shares.get(0).dose().waxG() + shares.get(1).dose().waxG())
+        .isCloseTo(760, within(1e-9));
   }
 
   /** House rule: 30 K while heating, 10 K while adding. */

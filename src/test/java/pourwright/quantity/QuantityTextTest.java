@@ -109,8 +109,9 @@ class QuantityTextTest {
     QuantityText english = QuantityText.in(Locale.US);
     QuantityText.Read read = english.read("18 oz", Dimension.MASS, null);
     assertThat(english.write(read.amount(), read.unit())).isEqualTo("18 oz");
-    assertThat(english.write(english.read("160 F", Dimension.TEMPERATURE, null).amount(),
-            Unit.FAHRENHEIT))
+    assertThat(
+            english.write(
+                english.read("160 F", Dimension.TEMPERATURE, null).amount(), Unit.FAHRENHEIT))
         .isEqualTo("160 °F");
   }
 

@@ -113,10 +113,8 @@ class UnitTest {
           case SQUARE_FOOT -> inch.multiply(12).pow(2);
           case KELVIN -> Units.KELVIN;
           case CELSIUS -> Units.CELSIUS;
-          case FAHRENHEIT ->
-              Units.KELVIN.multiply(5).divide(9).shift(new BigDecimal("459.67"));
-          case GRAM_PER_MILLILITRE ->
-              Units.GRAM.divide(MetricPrefix.CENTI(Units.METRE).pow(3));
+          case FAHRENHEIT -> Units.KELVIN.multiply(5).divide(9).shift(new BigDecimal("459.67"));
+          case GRAM_PER_MILLILITRE -> Units.GRAM.divide(MetricPrefix.CENTI(Units.METRE).pow(3));
           case KILOGRAM_PER_CUBIC_METRE -> Units.KILOGRAM.divide(Units.CUBIC_METRE);
           case POUND_PER_CUBIC_FOOT -> pound.divide(inch.multiply(12).pow(3));
           case POUND_PER_US_GALLON -> pound.divide(gallon);

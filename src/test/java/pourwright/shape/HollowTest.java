@@ -10,8 +10,7 @@ import pourwright.quantity.OutOfRange;
 /** Closed forms of elementary geometry and mechanics. */
 class HollowTest {
   private static final Hollow CUP =
-      new Hollow(
-          Solid.straight(new Circle(90), 100), Solid.straight(new Circle(74), 90));
+      new Hollow(Solid.straight(new Circle(90), 100), Solid.straight(new Circle(74), 90));
 
   /** Check value 59: a cup of 90 × 100 mm with a bore of 74 × 90 mm. */
   @Test
@@ -32,8 +31,7 @@ class HollowTest {
   void aTaperedCupIsThinnestAtTheRim() {
     Hollow cup =
         new Hollow(
-            new Solid(new Circle(90), new Circle(80), 100),
-            Solid.straight(new Circle(70), 90));
+            new Solid(new Circle(90), new Circle(80), 100), Solid.straight(new Circle(70), 90));
     Hollow.Thinnest thinnest = cup.thinnestWall();
     assertThat(thinnest.mm()).isCloseTo(5, within(0.05));
     assertThat(thinnest.heightMm()).isCloseTo(100, within(1e-9));
@@ -62,8 +60,7 @@ class HollowTest {
   void aFullCupOfOneDensityTipsAsABlock() {
     Hollow.Balance balance = CUP.balance(1, 1, 90);
     assertThat(balance.centreMm()).isCloseTo(50, within(1e-9));
-    assertThat(balance.tipsAtDegrees())
-        .isCloseTo(Math.toDegrees(Math.atan2(45, 50)), within(0.05));
+    assertThat(balance.tipsAtDegrees()).isCloseTo(Math.toDegrees(Math.atan2(45, 50)), within(0.05));
   }
 
   @Test
@@ -87,8 +84,7 @@ class HollowTest {
   void aVesselWithoutABaseIsRefused() {
     assertThatThrownBy(
             () ->
-                new Hollow(
-                    Solid.straight(new Circle(90), 80), Solid.straight(new Circle(70), 80)))
+                new Hollow(Solid.straight(new Circle(90), 80), Solid.straight(new Circle(70), 80)))
         .isInstanceOf(OutOfRange.class);
   }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import pourwright.quantity.OutOfRange;
 
 /**
- * Closed forms: elementary geometry, except where another source stands beside the value. Figures of
- * the worked table are those of the workshop's handbook on casting, section 8.1.
+ * Closed forms: elementary geometry, except where another source stands beside the value. Figures
+ * of the worked table are those of the workshop's handbook on casting, section 8.1.
  */
 class SolidTest {
 
@@ -41,7 +41,8 @@ class SolidTest {
   /** πabh. */
   @Test
   void anEllipticalCylinder() {
-    assertThat(Solid.straight(new Ellipse(100, 70), 80).volumeMl()).isCloseTo(439.823, within(5e-4));
+    assertThat(Solid.straight(new Ellipse(100, 70), 80).volumeMl())
+        .isCloseTo(439.823, within(5e-4));
   }
 
   /** πh/6(2a₁b₁+a₁b₂+a₂b₁+2a₂b₂); check value 54. */

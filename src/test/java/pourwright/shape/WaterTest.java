@@ -15,8 +15,16 @@ class WaterTest {
   /** Tanaka et al., Metrologia 38 (2001) 301; values computed from the published formula. */
   @ParameterizedTest
   @CsvSource({
-    "0, 999.8428", "4, 999.9749", "10, 999.7027", "15, 999.1026", "20, 998.2067", "22, 997.7730",
-    "25, 997.0470", "30, 995.6488", "35, 994.0326", "40, 992.2152"
+    "0, 999.8428",
+    "4, 999.9749",
+    "10, 999.7027",
+    "15, 999.1026",
+    "20, 998.2067",
+    "22, 997.7730",
+    "25, 997.0470",
+    "30, 995.6488",
+    "35, 994.0326",
+    "40, 992.2152"
   })
   void waterWeighsWhatTheFormulaSays(double celsius, double kgPerM3) {
     assertThat(Water.gramsPerMl(celsius) * 1000).isCloseTo(kgPerM3, within(1e-4));
@@ -30,8 +38,9 @@ class WaterTest {
         999.83952
             + t
                 * (16.945176
-                    + t * (-7.9870401e-3
-                        + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))));
+                    + t
+                        * (-7.9870401e-3
+                            + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))));
     double kell = over / (1 + 16.879850e-3 * t);
     assertThat(Water.gramsPerMl(t) * 1000).isCloseTo(kell, within(0.005));
   }

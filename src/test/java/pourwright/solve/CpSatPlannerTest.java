@@ -59,7 +59,16 @@ class CpSatPlannerTest {
     resources.add(Resource.person("hands", "Marta", hours));
     Instant start = origin.atZone(ROME).toInstant();
     return new PlanProblem(
-        start, ROME, 6 * DAY, resources, steps, links, spans, goals, List.of(), List.of(),
+        start,
+        ROME,
+        6 * DAY,
+        resources,
+        steps,
+        links,
+        spans,
+        goals,
+        List.of(),
+        List.of(),
         PlanProblem.LAST_HOT_START_MIN);
   }
 
@@ -86,9 +95,7 @@ class CpSatPlannerTest {
     hours = new ArrayList<>();
     for (int d = 0; d < 3; d++) { // Sunday 29 March has 23 hours: its clock times come sooner
       LocalDateTime day = origin.plusDays(d);
-      hours.add(
-          new Window(
-              minute(from, day.withHour(7)), minute(from, day.withHour(21))));
+      hours.add(new Window(minute(from, day.withHour(7)), minute(from, day.withHour(21))));
     }
     Step seal = step(Step.hands("C1", "seal", "Seal the Bollards", 30));
     Step dry = step(Step.wait("C1", "dry", "Dry the first coat", 12 * HOUR));

@@ -47,8 +47,7 @@ class CpSatPromisingTest {
       links.add(new Link(demold.key(), pack.key(), 1440, null, "it hardens for a day"));
       spans.add(new Span("mold", 1, mix.key(), demold.key()));
       boolean isNew = o == orders - 1;
-      goals.add(
-          new Goal(isNew ? "new" : "order " + o, c, pack.key(), isNew ? newDueMin : 7000, 1));
+      goals.add(new Goal(isNew ? "new" : "order " + o, c, pack.key(), isNew ? newDueMin : 7000, 1));
     }
     List<Window> hours = new ArrayList<>();
     for (int day = 0; day < 8; day++) {
@@ -112,9 +111,17 @@ class CpSatPromisingTest {
     }
     PlanProblem problem =
         new PlanProblem(
-            crowded.origin(), crowded.zone(), crowded.horizonMin(), crowded.resources(),
-            crowded.steps(), crowded.links(), crowded.spans(), urgent, crowded.apart(),
-            crowded.washings(), 30);
+            crowded.origin(),
+            crowded.zone(),
+            crowded.horizonMin(),
+            crowded.resources(),
+            crowded.steps(),
+            crowded.links(),
+            crowded.spans(),
+            urgent,
+            crowded.apart(),
+            crowded.washings(),
+            30);
     Holds holds = promise(problem);
     assertThat(holds.gains()).extracting(Promise.Gain::remedy).contains("one more Ferry mold");
     assertThat(holds.gains()).allMatch(gain -> gain.minutesEarlier() > 0);
@@ -129,9 +136,17 @@ class CpSatPromisingTest {
     }
     PlanProblem hard =
         new PlanProblem(
-            problem.origin(), problem.zone(), problem.horizonMin(), problem.resources(),
-            problem.steps(), problem.links(), problem.spans(), impossible, problem.apart(),
-            problem.washings(), 30);
+            problem.origin(),
+            problem.zone(),
+            problem.horizonMin(),
+            problem.resources(),
+            problem.steps(),
+            problem.links(),
+            problem.spans(),
+            impossible,
+            problem.apart(),
+            problem.washings(),
+            30);
     assertThat(new CpSatPromising().earliest(hard, "new", NOTHING, EFFORT))
         .isInstanceOf(Promise.None.class);
   }

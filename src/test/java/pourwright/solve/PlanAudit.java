@@ -82,8 +82,7 @@ final class PlanAudit {
   }
 
   private static boolean isThere(Resource resource, int minute) {
-    return resource.windows().stream()
-        .anyMatch(w -> w.fromMin() <= minute && minute < w.toMin());
+    return resource.windows().stream().anyMatch(w -> w.fromMin() <= minute && minute < w.toMin());
   }
 
   private void link(Link link) {
@@ -127,7 +126,9 @@ final class PlanAudit {
         found.add("nobody watches " + step.key());
       }
     }
-    hands.forEach((who, count) -> found.addAll(count > 1 ? List.of("two things at once: " + who) : List.of()));
+    hands.forEach(
+        (who, count) ->
+            found.addAll(count > 1 ? List.of("two things at once: " + who) : List.of()));
     problem.apart().forEach(rule -> meet(rule, now));
   }
 
@@ -136,7 +137,10 @@ final class PlanAudit {
       for (Placed other : now) {
         Step a = steps.get(one.step());
         Step b = steps.get(other.step());
-        if (a != null && b != null && !a.key().equals(b.key()) && a.tags().contains(rule.tag())
+        if (a != null
+            && b != null
+            && !a.key().equals(b.key())
+            && a.tags().contains(rule.tag())
             && b.tags().contains(rule.otherTag())) {
           found.add(rule.reason() + ": " + a.key() + " and " + b.key());
         }
@@ -159,7 +163,9 @@ final class PlanAudit {
         });
     for (Span span : problem.spans()) {
       if (span.resource().equals(thing.key())) {
-        for (int m = Math.max(0, place(span.fromStep()).startMin()); m < place(span.toStep()).endMin(); m++) {
+        for (int m = Math.max(0, place(span.fromStep()).startMin());
+            m < place(span.toStep()).endMin();
+            m++) {
           used.merge(m, span.amount(), Integer::sum);
         }
       }
@@ -174,13 +180,17 @@ final class PlanAudit {
       for (Placed other : places.values()) {
         Step a = steps.get(one.step());
         Step b = steps.get(other.step());
-        if (a == null || b == null || a.family() == null || b.family() == null
+        if (a == null
+            || b == null
+            || a.family() == null
+            || b.family() == null
             || a.family().equals(b.family())
             || !a.uses().containsKey(washing.resource())
             || !b.uses().containsKey(washing.resource())) {
           continue;
         }
-        if (one.startMin() <= other.startMin() && other.startMin() < one.endMin() + washing.minutes()) {
+        if (one.startMin() <= other.startMin()
+            && other.startMin() < one.endMin() + washing.minutes()) {
           found.add("no washing between " + a.key() + " and " + b.key());
         }
       }

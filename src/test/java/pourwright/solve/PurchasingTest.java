@@ -136,7 +136,9 @@ class PurchasingTest {
     PurchaseList list =
         new PurchaseList(
             List.of(new Need("wax", 1000)),
-            List.of(new Offer("wax", "Chandlery", 1000, 48, 9), new Offer("tabs", "Chandlery", 10, 2, 9)),
+            List.of(
+                new Offer("wax", "Chandlery", 1000, 48, 9),
+                new Offer("tabs", "Chandlery", 10, 2, 9)),
             List.of(new Supplier("Chandlery", 6, OptionalDouble.of(50))));
     Bought bought = (Bought) purchasing.buy(list);
     assertThat(bought.packs()).containsExactly(new Packs(0, 1), new Packs(1, 1));
@@ -147,7 +149,10 @@ class PurchasingTest {
   void whatNobodySellsIsRefusedByName() {
     PurchaseList list =
         new PurchaseList(
-            List.of(new Need("wax", 1000), new Need("Rain on slate", 60), new Need("Rain on slate", 60)),
+            List.of(
+                new Need("wax", 1000),
+                new Need("Rain on slate", 60),
+                new Need("Rain on slate", 60)),
             List.of(
                 new Offer("wax", "Chandlery", 1000, 9, 99),
                 new Offer("Rain on slate", "Chandlery", 100, 14, 1)),

@@ -37,8 +37,7 @@ final class Studios {
   private Studios(long seed, int days) {
     this.random = new Random(seed);
     this.days = days;
-    this.origin =
-        LocalDate.of(2026, 1, 5).plusDays(random.nextInt(300)).atStartOfDay(ZONE);
+    this.origin = LocalDate.of(2026, 1, 5).plusDays(random.nextInt(300)).atStartOfDay(ZONE);
   }
 
   /** A studio with so many lines to make, in so many kinds of molds, with one or two people. */
@@ -143,7 +142,12 @@ final class Studios {
     return step;
   }
 
-  private void after(Step before, Step after, int min, @org.jspecify.annotations.Nullable Integer max, String why) {
+  private void after(
+      Step before,
+      Step after,
+      int min,
+      @org.jspecify.annotations.Nullable Integer max,
+      String why) {
     links.add(new Link(before.key(), after.key(), min, max, why));
   }
 

@@ -53,7 +53,7 @@ final class Bench implements AutoCloseable {
   }
 
   static Bench onSqlite() {
-    DataFolder folder = new DataFolder(freshFolder());
+    StudioFolder folder = new StudioFolder(freshFolder());
     return new Bench(SqliteStore.open(folder), folder.attachments());
   }
 
@@ -74,9 +74,7 @@ final class Bench implements AutoCloseable {
   long lot(String material, String code, double grams) {
     return studio
         .receiveLot
-        .run(
-            act(),
-            pourwright.work.ReceiveLot.Request.of(material, code, Amount.ofGrams(grams)))
+        .run(act(), pourwright.work.ReceiveLot.Request.of(material, code, Amount.ofGrams(grams)))
         .made()
         .lot()
         .id();

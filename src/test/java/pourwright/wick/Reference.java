@@ -84,9 +84,7 @@ final class Reference {
     double side = (bx - ax) * (c - ay) - (by - ay) * (c - ax);
     boolean aRight = ax > bx;
     boolean outside = aRight ? side > 0 : side < 0;
-    return apart && outside
-        ? Math.hypot(ax - c, ay - c) + Math.hypot(bx - c, by - c)
-        : straight;
+    return apart && outside ? Math.hypot(ax - c, ay - c) + Math.hypot(bx - c, by - c) : straight;
   }
 
   private boolean keeps(double[] z) {

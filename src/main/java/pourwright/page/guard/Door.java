@@ -106,8 +106,7 @@ public final class Door {
       throw new TurnedAway(
           413, "That is too large", "At most 50 MB go in at once. Nothing was kept.");
     }
-    OriginRule.check(
-        http.header("Origin"), host, http.scheme(), http.header("Sec-Fetch-Site"));
+    OriginRule.check(http.header("Origin"), host, http.scheme(), http.header("Sec-Fetch-Site"));
     String inHeader = http.header(TOKEN_HEADER);
     String given = inHeader != null ? inHeader : http.formParam(TOKEN_FIELD);
     if (!Token.same(given, token(http))) {

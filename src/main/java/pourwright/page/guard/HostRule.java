@@ -36,7 +36,9 @@ public final class HostRule {
     return new HostRule(names);
   }
 
-  /** The address literals of this machine's interfaces, its host name and its {@code .local} name. */
+  /**
+   * The address literals of this machine's interfaces, its host name and its {@code .local} name.
+   */
   public static Set<String> namesOfThisMachine() {
     Set<String> names = new LinkedHashSet<>();
     try {

@@ -8,8 +8,8 @@ import java.util.Set;
 import java.util.concurrent.Semaphore;
 
 /**
- * The passphrase that opens the studio to other devices: Argon2id with 19 MiB, two passes, one
- * lane (the least of the OWASP password storage cheat sheet); at most two are worked out at once.
+ * The passphrase that opens the studio to other devices: Argon2id with 19 MiB, two passes, one lane
+ * (the least of the OWASP password storage cheat sheet); at most two are worked out at once.
  */
 public final class Passphrase {
   /** Characters a passphrase must have. */
@@ -24,9 +24,27 @@ public final class Passphrase {
       Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
   private static final Set<String> TOO_COMMON =
       Set.of(
-          "password", "passwort", "12345678", "123456789", "1234567890", "qwertyui", "qwertzui",
-          "letmein1", "iloveyou", "sunshine", "princess", "football", "baseball", "welcome1",
-          "password1", "passw0rd", "trustno1", "11111111", "00000000", "abcd1234", "candles1");
+          "password",
+          "passwort",
+          "12345678",
+          "123456789",
+          "1234567890",
+          "qwertyui",
+          "qwertzui",
+          "letmein1",
+          "iloveyou",
+          "sunshine",
+          "princess",
+          "football",
+          "baseball",
+          "welcome1",
+          "password1",
+          "passw0rd",
+          "trustno1",
+          "11111111",
+          "00000000",
+          "abcd1234",
+          "candles1");
 
   private final Secrets secrets;
   private final Semaphore atOnce = new Semaphore(2);
@@ -57,8 +75,7 @@ public final class Passphrase {
 
   /** Sets a passphrase that {@link #complaint} had nothing against. */
   public void set(String passphrase) {
-    secrets.keepPassphraseHash(
-        Password.hash(passphrase).addRandomSalt().with(ARGON2).getResult());
+    secrets.keepPassphraseHash(Password.hash(passphrase).addRandomSalt().with(ARGON2).getResult());
   }
 
   /** Whether this is the passphrase. Takes the same time when none is set. */

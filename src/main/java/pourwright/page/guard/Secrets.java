@@ -2,7 +2,9 @@ package pourwright.page.guard;
 
 import java.util.Optional;
 
-/** What the studio keeps to itself: its name among instances, its key, and the passphrase's hash. */
+/**
+ * What the studio keeps to itself: its name among instances, its key, and the passphrase's hash.
+ */
 public interface Secrets {
   /** Five characters that tell this data folder's cookies from another's on the same machine. */
   String instance();

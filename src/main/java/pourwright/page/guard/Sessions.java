@@ -10,8 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Devices that have given the passphrase. Only a digest of a session's name is kept, so that whoever
- * reads the file cannot come in with it. A device that was away for thirty days signs in again.
+ * Devices that have given the passphrase. Only a digest of a session's name is kept, so that
+ * whoever reads the file cannot come in with it. A device that was away for thirty days signs in
+ * again.
  */
 public final class Sessions {
   private static final Duration IDLE_MAX = Duration.ofDays(30);

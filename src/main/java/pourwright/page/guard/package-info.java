@@ -1,4 +1,7 @@
-/** What stands at the door: host and origin checks, tokens, sessions, the passphrase, request keys, headers. */
+/**
+ * What stands at the door: host and origin checks, tokens, sessions, the passphrase, request keys,
+ * headers.
+ */
 @NullMarked
 package pourwright.page.guard;
 

@@ -16,8 +16,8 @@ import pourwright.page.Show;
 import pourwright.page.guard.FileKind;
 import pourwright.page.guard.TurnedAway;
 import pourwright.work.Act;
-import pourwright.work.Attachment;
 import pourwright.work.AttachFile;
+import pourwright.work.Attachment;
 import pourwright.work.Outcome;
 import pourwright.work.Subject;
 
@@ -101,8 +101,7 @@ public final class FileCorner implements Corner {
 
   private void show(Context http) throws IOException {
     long id = Numbers.of(http.pathParam("id"));
-    Optional<Attachment> found =
-        desk.studio().look(books -> books.attachments().attachment(id));
+    Optional<Attachment> found = desk.studio().look(books -> books.attachments().attachment(id));
     Optional<InputStream> bytes =
         found.isEmpty() ? Optional.empty() : desk.studio().files().open(found.get().sha256());
     if (found.isEmpty() || bytes.isEmpty()) {

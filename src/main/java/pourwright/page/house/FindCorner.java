@@ -49,8 +49,7 @@ public final class FindCorner implements Corner {
 
   private void goTo(Context http, String typed) {
     Form form = Form.startingFrom(java.util.Map.of("mark", typed.strip()));
-    Optional<Mark> mark =
-        form.read("mark", "a mark", Mark::read);
+    Optional<Mark> mark = form.read("mark", "a mark", Mark::read);
     Optional<Subject> found = mark.flatMap(desk.studio()::find);
     if (found.isPresent()) {
       http.redirect(path(found.get()));
@@ -78,5 +77,4 @@ public final class FindCorner implements Corner {
     }
     Show.page(http, "house/trace.jte", page.get());
   }
-
 }

@@ -45,8 +45,7 @@ public final class HoldCorner implements Corner {
 
   private void show(Context http) {
     String what = http.queryParam("what");
-    Form form =
-        what == null ? Form.blank() : Form.startingFrom(java.util.Map.of("what", what));
+    Form form = what == null ? Form.blank() : Form.startingFrom(java.util.Map.of("what", what));
     Show.page(http, "house/hold.jte", page(form));
   }
 
@@ -130,8 +129,7 @@ public final class HoldCorner implements Corner {
     Outcome<Hold> outcome =
         desk.studio()
             .liftHold
-            .run(
-                Act.of(by, form.requestKey()), Numbers.of(http.pathParam("id")), name, reason);
+            .run(Act.of(by, form.requestKey()), Numbers.of(http.pathParam("id")), name, reason);
     Show.done(
         http,
         outcome instanceof Outcome.Refused<Hold> refused

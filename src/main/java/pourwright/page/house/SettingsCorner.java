@@ -20,7 +20,8 @@ import pourwright.work.Outcome;
 public final class SettingsCorner implements Corner {
   /** Names of the settings kept in the books. */
   private static final List<String> KEYS =
-      List.of("studio.name", "units.mass", "units.length", "units.temperature", "locale", "currency");
+      List.of(
+          "studio.name", "units.mass", "units.length", "units.temperature", "locale", "currency");
 
   private static final int INITIALS_MAX = 4;
   private final Desk desk;
@@ -97,12 +98,22 @@ public final class SettingsCorner implements Corner {
                 new SettingsPage(
                     form,
                     books.cards().all(Drawers.PERSON).stream()
-                        .map(p -> p.body().initials() + ", " + p.body().name() + ", "
-                            + p.body().role().name().toLowerCase(Locale.ROOT))
+                        .map(
+                            p ->
+                                p.body().initials()
+                                    + ", "
+                                    + p.body().name()
+                                    + ", "
+                                    + p.body().role().name().toLowerCase(Locale.ROOT))
                         .toList(),
                     books.cards().all(Drawers.INSTRUMENT).stream()
-                        .map(i -> i.body().name() + ", to " + i.body().resolution() + " "
-                            + i.body().unit())
+                        .map(
+                            i ->
+                                i.body().name()
+                                    + ", to "
+                                    + i.body().resolution()
+                                    + " "
+                                    + i.body().unit())
                         .toList()));
   }
 

@@ -51,13 +51,22 @@ public final class StopCorner implements Corner {
               List<String> burning = new ArrayList<>();
               for (BurnTest.Cycle cycle : books.burns().burning()) {
                 burning.add(
-                    "test " + books.burns().testOfCycle(cycle.id()) + ", cycle " + cycle.number()
-                        + ", lit at " + desk.clockTime(cycle.litAt()));
+                    "test "
+                        + books.burns().testOfCycle(cycle.id())
+                        + ", cycle "
+                        + cycle.number()
+                        + ", lit at "
+                        + desk.clockTime(cycle.litAt()));
               }
               List<String> melting =
                   books.batches().running().stream()
                       .filter(b -> b.plan().kind() == BatchKind.POUR)
-                      .map(b -> "pour " + b.mark().text() + ", since " + desk.clockTime(b.startedAt()))
+                      .map(
+                          b ->
+                              "pour "
+                                  + b.mark().text()
+                                  + ", since "
+                                  + desk.clockTime(b.startedAt()))
                       .toList();
               return new StopPage(form, burning, melting);
             });

@@ -73,7 +73,9 @@ public final class TimerCorner implements Corner {
   }
 
   private Outcome<Timer> start(Act act, String label, Duration after) {
-    return desk.studio().timers.start(act, label, new Subject(Subject.Kind.STUDIO, "studio"), after);
+    return desk.studio()
+        .timers
+        .start(act, label, new Subject(Subject.Kind.STUDIO, "studio"), after);
   }
 
   private void show(Context http, Outcome<Timer> outcome) {
@@ -82,7 +84,8 @@ public final class TimerCorner implements Corner {
     } else {
       Timer timer = outcome.made();
       Show.done(
-          http, Said.done(timer.label() + " rings at " + desk.clockTime(timer.dueAt()) + "."),
+          http,
+          Said.done(timer.label() + " rings at " + desk.clockTime(timer.dueAt()) + "."),
           "/timers");
     }
   }

@@ -44,14 +44,12 @@ final class TraceReader {
     facts.add(new TracePage.Fact("Vessel", piece.vesselDesign()));
     piece.candle().ifPresent(c -> facts.add(new TracePage.Fact("Candle", c)));
     if (piece.grade() != null) {
-      facts.add(
-          new TracePage.Fact("Grade", piece.grade().name().toLowerCase(Locale.ROOT)));
+      facts.add(new TracePage.Fact("Grade", piece.grade().name().toLowerCase(Locale.ROOT)));
     }
     for (Hold hold : books.holds().stopping(piece.id())) {
       facts.add(new TracePage.Fact("On hold", hold.reason()));
     }
-    List<String> events =
-        books.pieces().events(piece.id()).stream().map(this::event).toList();
+    List<String> events = books.pieces().events(piece.id()).stream().map(this::event).toList();
     String mark = piece.mark().text();
     Subject subject = Subject.of(Subject.Kind.PIECE, piece.id());
     return with("Piece " + mark, facts, events, "/hold?what=" + mark, subject);
@@ -64,8 +62,9 @@ final class TraceReader {
   private TracePage batch(Batch batch) {
     String kind = batch.plan().kind().name().toLowerCase(Locale.ROOT);
     List<TracePage.Fact> facts = new ArrayList<>();
-    facts.add(new TracePage.Fact("Card", batch.plan().card() + ", version "
-        + batch.plan().cardVersion()));
+    facts.add(
+        new TracePage.Fact(
+            "Card", batch.plan().card() + ", version " + batch.plan().cardVersion()));
     facts.add(new TracePage.Fact("Pieces", String.valueOf(batch.plan().pieces())));
     facts.add(new TracePage.Fact("Begun", desk.dayAndTime(batch.startedAt()) + ", " + batch.by()));
     facts.add(
@@ -162,9 +161,7 @@ final class TraceReader {
               books
                   .batches()
                   .batch(id)
-                  .map(
-                      b ->
-                          b.plan().kind().name().toLowerCase(Locale.ROOT) + " " + b.mark().text())
+                  .map(b -> b.plan().kind().name().toLowerCase(Locale.ROOT) + " " + b.mark().text())
                   .orElse("batch " + id),
               "/batch/" + id);
       case PIECE ->

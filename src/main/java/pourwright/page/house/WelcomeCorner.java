@@ -82,11 +82,6 @@ public final class WelcomeCorner implements Corner {
   private static boolean hasLotOf(Books books, MaterialKind kind) {
     var materials = Drawers.materials(books);
     return books.lots().allShelves().stream()
-        .anyMatch(
-            s ->
-                materials
-                    .find(s.lot().material())
-                    .map(m -> m.kind() == kind)
-                    .orElse(false));
+        .anyMatch(s -> materials.find(s.lot().material()).map(m -> m.kind() == kind).orElse(false));
   }
 }

@@ -154,7 +154,8 @@ class DoorTest {
 
   @Test
   void aTokenOfAnotherVisitIsWorthNothing() {
-    String foreign = new Visitor(server.port()).page("/").select("meta[name=token]").attr("content");
+    String foreign =
+        new Visitor(server.port()).page("/").select("meta[name=token]").attr("content");
     visitor.get("/");
     assertThat(visitor.post("/look", Map.of("token", foreign)).statusCode()).isEqualTo(403);
   }
@@ -169,7 +170,8 @@ class DoorTest {
   @Test
   void noPathLeadsOutOfTheHouse() throws IOException {
     List<String> dots =
-        List.of("..", "%2e%2e", ".%2e", "%252e%252e", "..%00", "%c0%ae%c0%ae", "....", "..;", "..\\");
+        List.of(
+            "..", "%2e%2e", ".%2e", "%252e%252e", "..%00", "%c0%ae%c0%ae", "....", "..;", "..\\");
     List<String> slashes = List.of("/", "%2f", "\\", "%5c", "//", "/./");
     List<String> wanted = List.of("etc/passwd", "secrets.json", "windows/win.ini", "pom.xml");
     List<String> paths = new ArrayList<>();
@@ -186,8 +188,12 @@ class DoorTest {
     assertThat(paths).hasSizeGreaterThan(200);
     for (String path : paths) {
       String answer =
-          raw("GET " + path + " HTTP/1.1\r\nHost: localhost:" + server.port()
-              + "\r\nConnection: close\r\n\r\n");
+          raw(
+              "GET "
+                  + path
+                  + " HTTP/1.1\r\nHost: localhost:"
+                  + server.port()
+                  + "\r\nConnection: close\r\n\r\n");
       assertThat(answer).as(path).matches("(?s)HTTP/1.1 (400|404|30\\d).*");
       assertThat(answer).as(path).doesNotContain("root:").doesNotContain("\"key\"");
     }
@@ -219,8 +225,10 @@ class DoorTest {
   @Test
   void aBodyBeyondTheLimitIsRefused() throws IOException {
     String head =
-        "POST /look HTTP/1.1\r\nHost: 127.0.0.1:" + server.port()
-            + "\r\nOrigin: " + visitor.base()
+        "POST /look HTTP/1.1\r\nHost: 127.0.0.1:"
+            + server.port()
+            + "\r\nOrigin: "
+            + visitor.base()
             + "\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: 60000000"
             + "\r\nConnection: close\r\n\r\ntoken=x";
     assertThat(raw(head)).containsPattern("HTTP/1.1 (413|400)");

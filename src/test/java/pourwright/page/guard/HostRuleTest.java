@@ -14,8 +14,7 @@ class HostRuleTest {
   private final HostRule alone = HostRule.loopbackOnly();
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"localhost:27687", "127.0.0.1:27687", "[::1]:27687", "LOCALHOST:27687"})
+  @ValueSource(strings = {"localhost:27687", "127.0.0.1:27687", "[::1]:27687", "LOCALHOST:27687"})
   void theNamesOfLoopbackAreAnswered(String host) {
     alone.check(host, 1, PORT);
   }

@@ -41,7 +41,8 @@ class SharedStudioTest {
   @Test
   void withoutAPassphraseTheStudioIsNotShared(@TempDir Path fresh) {
     ServerSettings open = new ServerSettings("0.0.0.0", 0, 0, Set.of(), "Test studio");
-    assertThatThrownBy(() -> new Server(TestStudio.site(TestStudio.desk(fresh)), open, new SecretsFile(fresh)))
+    assertThatThrownBy(
+            () -> new Server(TestStudio.site(TestStudio.desk(fresh)), open, new SecretsFile(fresh)))
         .isInstanceOf(PassphraseMissing.class)
         .hasMessageContaining("pourwright passphrase");
   }
@@ -63,8 +64,7 @@ class SharedStudioTest {
   void thePassphraseLetsADeviceInUnderANewNameUntilItIsSignedOut() {
     Visitor phone = new Visitor(server.port());
     HttpResponse<String> before = phone.get("/sign-in");
-    HttpResponse<String> in =
-        phone.post("/sign-in", "/sign-in", Map.of("passphrase", PASSPHRASE));
+    HttpResponse<String> in = phone.post("/sign-in", "/sign-in", Map.of("passphrase", PASSPHRASE));
     assertThat(in.statusCode()).isEqualTo(303);
     assertThat(cookie(in)).isNotEmpty().isNotEqualTo(cookie(before));
     assertThat(phone.get("/stockroom").statusCode()).isEqualTo(200);

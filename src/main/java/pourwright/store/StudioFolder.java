@@ -11,7 +11,7 @@ import java.nio.file.attribute.PosixFilePermissions;
  *
  * @param root the folder
  */
-public record DataFolder(Path root) {
+public record StudioFolder(Path root) {
 
   /** The database. */
   public Path database() {
@@ -26,11 +26,6 @@ public record DataFolder(Path root) {
   /** Backups, and copies taken before a migration. */
   public Path backups() {
     return root.resolve("backups");
-  }
-
-  /** The lock that says the studio is open. */
-  public Path lock() {
-    return root.resolve("studio.lock");
   }
 
   /** True when a studio was begun here. */
@@ -50,7 +45,9 @@ public record DataFolder(Path root) {
     }
   }
 
-  /** Takes a file's or folder's rights away from everybody but its owner, where there are rights. */
+  /**
+   * Takes a file's or folder's rights away from everybody but its owner, where there are rights.
+   */
   static void own(Path path, String rights) throws IOException {
     if (Files.getFileStore(path).supportsFileAttributeView("posix")) {
       Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(rights));
