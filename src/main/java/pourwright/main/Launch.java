@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import pourwright.cli.ExitCode;
 import pourwright.page.Server;
 import pourwright.page.ServerSettings;
@@ -13,10 +15,13 @@ import pourwright.page.guard.SecretsFile;
 
 /** Starts the studio, says where it is, and stays until it is told to stop. */
 final class Launch {
+  private static final long STOP_MAX_S = 5;
+
   private final Settings settings;
   private final Machine machine;
   private final PrintWriter out;
   private final BlockingQueue<Path> next = new LinkedBlockingQueue<>();
+  private final CountDownLatch closed = new CountDownLatch(1);
   private volatile boolean stopping;
 
   Launch(Settings settings, Machine machine, PrintWriter out) {
@@ -27,6 +32,14 @@ final class Launch {
 
   /** Runs until the process is stopped; returns the exit code. */
   int run(boolean sample) throws InterruptedException {
+    try {
+      return serveOneAfterAnother(sample);
+    } finally {
+      closed.countDown();
+    }
+  }
+
+  private int serveOneAfterAnother(boolean sample) throws InterruptedException {
     Path own = settings.data();
     boolean firstRun = !settings.dataWasChosen() && !Wiring.hasStudio(own);
     Path folder = sample || firstRun ? machine.sampleFolder() : own;
@@ -116,7 +129,7 @@ final class Launch {
             () -> {
               stopping = true;
               here.interrupt();
-              join(here);
+              waitUntilClosed();
             },
             "stop");
     Runtime.getRuntime().addShutdownHook(hook);
@@ -131,9 +144,11 @@ final class Launch {
   }
 
   /** Gives the main thread the time to close what it has open. */
-  private static void join(Thread thread) {
+  private void waitUntilClosed() {
     try {
-      thread.join(5_000);
+      if (!closed.await(STOP_MAX_S, TimeUnit.SECONDS)) {
+        Thread.currentThread().interrupt();
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -14,10 +14,13 @@ import java.util.Map;
 public record Machine(Map<String, String> environment, String system, Path home) {
   /** This machine. */
   public static Machine thisOne() {
+    String system = System.getProperty("os.name", "Linux");
+    String home = System.getenv().getOrDefault("HOME", "");
+    boolean believed = !home.isEmpty() && !system.startsWith("Windows");
     return new Machine(
         System.getenv(),
-        System.getProperty("os.name", "Linux"),
-        Path.of(System.getProperty("user.home", ".")));
+        system,
+        Path.of(believed ? home : System.getProperty("user.home", ".")));
   }
 
   boolean windows() {

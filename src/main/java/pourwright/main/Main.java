@@ -30,6 +30,9 @@ public final class Main {
         String[] rest = Arrays.copyOfRange(words, 1, words.length);
         return new ComputeCommand(computations(), out, err).run(rest, System.in);
       }
+      if (words.length == 1 && words[0].startsWith("warm")) {
+        return words[0].equals("warm-compute") ? Warm.compute(computations()) : Warm.pages();
+      }
       Commands commands = new Commands(Machine.thisOne(), System.in, out, err);
       return new CommandTree(
               commands,
