@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import pourwright.store.StoreTrouble;
 
 /**
  * A data folder held by one Pourwright at a time. The lock is a file of its own, never the
@@ -43,7 +44,11 @@ final class DataFolder implements AutoCloseable {
       }
       return Optional.of(new DataFolder(folder, channel));
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot use the data folder " + folder, e);
+      throw new StoreTrouble(
+          StoreTrouble.Kind.DISK,
+          "the data folder " + folder + " cannot be used: " + e.getMessage(),
+          "choose another with --data, or give this account the right to write there",
+          e);
     }
   }
 

@@ -3,6 +3,7 @@ package pourwright.main;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -26,25 +27,32 @@ public final class Main {
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
     try {
-      if (words.length > 0 && words[0].equals("compute")) {
-        String[] rest = Arrays.copyOfRange(words, 1, words.length);
-        return new ComputeCommand(computations(), out, err).run(rest, System.in);
-      }
-      if (words.length == 1 && words[0].startsWith("warm")) {
-        return words[0].equals("warm-compute") ? Warm.compute(computations()) : Warm.pages();
-      }
-      Commands commands = new Commands(Machine.thisOne(), System.in, out, err);
-      return new CommandTree(
-              commands,
-              Commands::version,
-              Commands.writer(out),
-              Commands.writer(err),
-              commands::trouble)
-          .run(words);
+      return run(words, Machine.thisOne(), System.in, out, err);
     } finally {
       out.flush();
       err.flush();
     }
+  }
+
+  /** Runs the words on a machine, reading and answering here; returns the exit code. */
+  static int run(
+      String[] words, Machine machine, InputStream in, PrintStream out, PrintStream err)
+      throws IOException {
+    if (words.length > 0 && words[0].equals("compute")) {
+      String[] rest = Arrays.copyOfRange(words, 1, words.length);
+      return new ComputeCommand(computations(), out, err).run(rest, in);
+    }
+    if (words.length == 1 && words[0].startsWith("warm")) {
+      return words[0].equals("warm-compute") ? Warm.compute(computations()) : Warm.pages();
+    }
+    Commands commands = new Commands(machine, in, out, err);
+    return new CommandTree(
+            commands,
+            Commands::version,
+            Commands.writer(out),
+            Commands.writer(err),
+            commands::trouble)
+        .run(words);
   }
 
   /** All headless computations; the solver's classes load when one of its own is asked for. */

@@ -21,7 +21,7 @@ final class Trouble {
     int code = codeOf(e);
     err.println("pourwright: " + sentence(e, code));
     err.flush();
-    if (code == ExitCode.ERROR) {
+    if (code == ExitCode.ERROR && !(e instanceof StoreTrouble)) {
       LoggerFactory.getLogger(Trouble.class).error("the command failed", e);
     }
     return code;
