@@ -4,12 +4,14 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.LoggerFactory;
 import pourwright.page.guard.Door;
 import pourwright.page.guard.HostRule;
 import pourwright.page.guard.Passphrase;
@@ -23,7 +25,7 @@ import pourwright.page.timer.BellRoutes;
 public final class Server implements AutoCloseable {
   private static final int THREADS_MAX = 40;
   private static final int THREADS_MIN = 4;
-  private static final long STOP_MS = 1_500;
+  private static final long STOP_MS = 1_000;
 
   private final Site site;
   private final ServerSettings settings;
@@ -128,8 +130,17 @@ public final class Server implements AutoCloseable {
       bells = null;
     }
     if (running != null) {
-      running.stop();
+      stop(running);
       running = null;
+    }
+  }
+
+  /** An open stream of bells may outlast the patience; it is cut off then, which it can bear. */
+  private static void stop(Javalin running) {
+    try {
+      running.stop();
+    } catch (JavalinException e) {
+      LoggerFactory.getLogger(Server.class).debug("a stream was cut off", e);
     }
   }
 }

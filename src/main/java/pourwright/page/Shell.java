@@ -67,9 +67,22 @@ final class Shell {
     return surroundings;
   }
 
+  /** A whole page; what was said last is said on it. */
   String render(Context http, String template, Object page) {
+    return render(frame(http, http.path(), takeSaid(http)), template, page);
+  }
+
+  /** A part of the page that asked for it, whose path it gives as {@code back}. */
+  String renderPart(Context http, String template, Object page) {
+    String back = http.queryParam("back");
+    boolean own = back != null && back.startsWith("/") && !back.startsWith("//");
+    String path = back != null && own ? back : http.path();
+    return render(frame(http, path, Optional.empty()), template, page);
+  }
+
+  private String render(Frame frame, String template, Object page) {
     Map<String, Object> parameters = new LinkedHashMap<>();
-    parameters.put("frame", frame(http));
+    parameters.put("frame", frame);
     parameters.put("page", page);
     return templates.render(template, parameters);
   }
@@ -86,14 +99,14 @@ final class Shell {
     }
   }
 
-  private Frame frame(Context http) {
+  private Frame frame(Context http, String path, Optional<Said> said) {
     List<Frame.Nav> nav = new ArrayList<>();
     for (Place place : places) {
-      nav.add(new Frame.Nav(place.name(), place.path(), belongs(http.path(), place.path())));
+      nav.add(new Frame.Nav(place.name(), place.path(), belongs(path, place.path())));
     }
     return new Frame(
         settings.studio(),
-        http.path(),
+        path,
         nav,
         door.token(http),
         look(http),
@@ -101,7 +114,7 @@ final class Shell {
         surroundings.bells(desk.clock().instant()),
         surroundings.hot(),
         surroundings.lastDeed(),
-        takeSaid(http),
+        said,
         files.version(),
         !settings.loopbackOnly(),
         sample);

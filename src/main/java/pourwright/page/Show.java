@@ -19,6 +19,11 @@ public final class Show {
     http.html(Shell.of(http).render(http, template, page));
   }
 
+  /** Shows a part that takes its place within the page that asked for it. */
+  public static void part(Context http, String template, Object page) {
+    http.html(Shell.of(http).renderPart(http, template, page));
+  }
+
   /** Shows a form again with what was entered and what is wrong with it: status 422. */
   public static void again(Context http, String template, Object page) {
     http.status(REFUSED);

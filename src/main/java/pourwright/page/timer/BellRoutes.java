@@ -50,7 +50,7 @@ public final class BellRoutes implements AutoCloseable {
 
   private void list(Context http) {
     http.header("X-Studio-Time", String.valueOf(clock.instant().toEpochMilli()));
-    Show.page(http, "bells.jte", "");
+    Show.part(http, "bells.jte", "");
   }
 
   private void listen(SseClient client) {

@@ -1,0 +1,124 @@
+package pourwright.page.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.page.BrowserTest;
+import pourwright.page.Desk;
+import pourwright.page.MovableClock;
+import pourwright.page.Server;
+import pourwright.page.TestStudio;
+import pourwright.page.Visitor;
+import pourwright.work.Act;
+import pourwright.work.Subject;
+
+/** A timer lives in the books: it rings on every open page, whatever happens to one of them. */
+class TimersTest extends BrowserTest {
+  private static final LocatorAssertions.IsVisibleOptions SOON =
+      new LocatorAssertions.IsVisibleOptions().setTimeout(4_000);
+
+  private MovableClock clock;
+  private Desk desk;
+  private Server server;
+  private String base;
+  private Path folder;
+
+  @BeforeEach
+  void openTheStudio(@TempDir Path dir) {
+    folder = dir;
+    clock = new MovableClock();
+    desk = TestStudio.desk(dir, clock);
+    server = TestStudio.open(desk, dir);
+    base = "http://127.0.0.1:" + server.port();
+  }
+
+  @AfterEach
+  void closeTheStudio() {
+    server.close();
+  }
+
+  private void set(String label, Duration after) {
+    Subject studio = new Subject(Subject.Kind.STUDIO, "studio");
+    desk.studio().timers.start(Act.of("MK", "key of " + label), label, studio, after);
+  }
+
+  @Test
+  void itRingsOnEveryOpenPageWithinASecondAndIsAnsweredOnce() {
+    Page laptop = visit(base, "/casting", Window.LAPTOP);
+    Page phone = visit(base, "/pouring", Window.PHONE);
+    set("Demold Bollard", Duration.ofSeconds(5));
+    PlaywrightAssertions.assertThat(laptop.locator(".bell")).isVisible(SOON);
+    clock.move(Duration.ofSeconds(4));
+    for (Page page : new Page[] {laptop, phone}) {
+      PlaywrightAssertions.assertThat(page.locator(".bell-rings")).isVisible(SOON);
+      page.waitForCondition(() -> page.title().contains("rings"));
+    }
+    phone.locator(".bell-rings button").click();
+    assertThat(phone.locator(".said").textContent()).contains("Answered: Demold Bollard");
+    PlaywrightAssertions.assertThat(laptop.locator(".bell"))
+        .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(4_000));
+  }
+
+  @Test
+  void itSurvivesARestartOfTheStudioAndAJumpOfTheClock() {
+    set("Pour Rain on slate", Duration.ofHours(3));
+    server.close();
+    clock.move(Duration.ofHours(2));
+    server = TestStudio.open(TestStudio.desk(folder, clock), folder);
+    Visitor visitor = new Visitor(server.port());
+    assertThat(visitor.page("/").select(".bell-left").text()).matches("(59:\\d\\d|1:00:00)");
+    clock.move(Duration.ofHours(2));
+    assertThat(visitor.page("/").select(".bell-rings .bell-left").text()).startsWith("+1:0");
+    clock.move(Duration.ofHours(-4));
+    assertThat(visitor.page("/").select(".bell-left").text()).matches("(2:59:\\d\\d|3:00:00)");
+  }
+
+  @Test
+  void aPageThatLostItsConnectionSaysClockLost() {
+    Page page = visit(base, "/casting", Window.PHONE);
+    assertThat(page.locator("#clock-lost").isVisible()).isFalse();
+    server.close();
+    PlaywrightAssertions.assertThat(page.locator("#clock-lost"))
+        .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(25_000));
+    server = TestStudio.open(desk, folder);
+  }
+
+  @Test
+  void aTimerIsSetAndAnsweredWithoutScript() {
+    Visitor visitor = new Visitor(server.port());
+    visitor.post(
+        "/timers", "/timers", Map.of("label", "Seal coat", "minutes", "20", "by", "MK"));
+    assertThat(visitor.page("/").select(".bell-name").text()).contains("Seal coat");
+    String answer = visitor.page("/").select(".bell form").attr("action");
+    visitor.post("/", answer, Map.of());
+    assertThat(visitor.page("/").select(".bell")).isEmpty();
+  }
+
+  @Test
+  void twentyTimersRunSideBySide() {
+    for (int i = 1; i <= 20; i++) {
+      set("Timer " + i, Duration.ofMinutes(i));
+    }
+    clock.move(Duration.ofMinutes(10).plusSeconds(30));
+    Visitor visitor = new Visitor(server.port());
+    assertThat(visitor.page("/").select(".bell")).hasSize(20);
+    assertThat(visitor.page("/").select(".bell-rings")).hasSize(10);
+  }
+
+  @Test
+  void withoutAWordATimerIsNotSetAndWhatWasTypedStays() {
+    Visitor visitor = new Visitor(server.port());
+    var answer = visitor.post("/timers", "/timers", Map.of("label", "", "minutes", "soon"));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("value=\"soon\"").contains("Please give what the timer");
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.house;
+
+import org.jspecify.annotations.NullMarked;
