@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The two precisions are one text. */
 class SweepTextTest {
@@ -16,9 +17,11 @@ class SweepTextTest {
     return text.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("\\s+", "");
   }
 
-  @Test
-  void theSinglePrecisionSweepIsTheDoubleOneInAnotherType() throws IOException {
-    String single = code("Sweep64.java").replace("double", "float").replace("Sweep64", "Sweep32");
-    assertThat(code("Sweep32.java")).isEqualTo(single);
+  @ParameterizedTest
+  @ValueSource(strings = {"Sweep", "ExplicitSweep"})
+  void theSinglePrecisionSweepIsTheDoubleOneInAnotherType(String sweep) throws IOException {
+    String single =
+        code(sweep + "64.java").replace("double", "float").replace(sweep + "64", sweep + "32");
+    assertThat(code(sweep + "32.java")).isEqualTo(single);
   }
 }
