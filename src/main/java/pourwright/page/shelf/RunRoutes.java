@@ -1,0 +1,171 @@
+package pourwright.page.shelf;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import pourwright.burn.BurnResult;
+import pourwright.burn.Frame;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+
+/** Simulations: ask, follow, cancel, look at any moment of one. */
+final class RunRoutes {
+  private final Runs runs = new Runs();
+
+  void addTo(RoutesConfig routes) {
+    routes.get(
+        "/shelf/simulate",
+        http -> Show.page(http, "shelf/simulate.jte", page(SimulationForm.usual())));
+    routes.post("/shelf/simulate", this::start);
+    routes.get("/shelf/runs/{id}", http -> show(http, "shelf/run.jte"));
+    routes.get("/shelf/runs/{id}/part", http -> show(http, "shelf/runpart.jte"));
+    routes.get("/shelf/runs/{id}/scene", http -> show(http, "shelf/scene.jte"));
+    routes.post("/shelf/runs/{id}/cancel", this::cancel);
+  }
+
+  private SimulationPage page(Form form) {
+    List<ShelfPage.Line> lines = new ArrayList<>();
+    for (Runs.Run run : runs.newestFirst()) {
+      lines.add(
+          new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
+    }
+    return new SimulationPage(
+        form, SimulationForm.outlineChoices(), SimulationForm.waxChoices(), lines);
+  }
+
+  private void start(Context http) {
+    Form form = Form.of(http);
+    Optional<SimulationForm.Question> question = SimulationForm.read(form);
+    if (question.isEmpty()) {
+      Show.again(http, "shelf/simulate.jte", page(form));
+      return;
+    }
+    Runs.Run run =
+        runs.start(question.get().key(), question.get().title(), question.get().burn());
+    Show.done(
+        http,
+        Said.note("Computing.", "A prediction never replaces a burn test."),
+        "/shelf/runs/" + run.id);
+  }
+
+  private Runs.Run run(Context http) {
+    return runs.run(ShelfPlace.number(http.pathParam("id"))).orElseThrow(NotFoundResponse::new);
+  }
+
+  private void cancel(Context http) {
+    Runs.Run run = run(http);
+    run.cancel();
+    Show.done(http, Said.done("Cancelled."), "/shelf/runs/" + run.id);
+  }
+
+  private void show(Context http, String template) {
+    Runs.Run run = run(http);
+    List<Frame> frames = run.frames();
+    String asked = http.queryParam("at");
+    int at = frames.size() - 1;
+    if (asked != null && asked.matches("\\d{1,6}")) {
+      at = Math.min(at, Integer.parseInt(asked));
+    }
+    Show.page(http, template, page(run, frames, at));
+  }
+
+  private static String state(Runs.Run run) {
+    if (!run.trouble().isEmpty()) {
+      return run.trouble();
+    }
+    if (run.isCancelled()) {
+      return run.isRunning() ? "stopping" : "cancelled";
+    }
+    return run.isRunning() ? "computing, " + Math.round(100 * run.share()) + " %" : "done";
+  }
+
+  private static RunPage page(Runs.Run run, List<Frame> frames, int at) {
+    Optional<BurnResult> result = run.result();
+    Scene scene = Scene.empty();
+    if (at >= 0 && at < frames.size()) {
+      Frame frame = frames.get(at);
+      String pool = result.map(r -> poolWords(r, at)).orElse("");
+      scene = Scene.of(frame, "after " + hours(frame.hours()) + pool);
+    }
+    return new RunPage(
+        run.id,
+        run.title,
+        state(run),
+        (int) Math.round(100 * run.share()),
+        run.isRunning(),
+        result.map(RunRoutes::figures).orElse(List.of()),
+        result.map(BurnResult::warnings).orElse(List.of()).stream()
+            .filter(w -> !w.contains("outer wall"))
+            .toList(),
+        scene,
+        frames.size(),
+        Math.max(0, at),
+        result.map(RunRoutes::rows).orElse(List.of()));
+  }
+
+  private static String poolWords(BurnResult result, int at) {
+    if (at >= result.pool().size()) {
+      return "";
+    }
+    BurnResult.Pool pool = result.pool().get(at);
+    return String.format(
+        Locale.ROOT,
+        ": pool %.0f by %.0f mm, %.0f mm deep, %.0f %% of the surface melted",
+        pool.lengthMm(),
+        pool.widthMm(),
+        pool.depthMm(),
+        100 * pool.meltedSurface());
+  }
+
+  private static String hours(double hours) {
+    long minutes = Math.round(hours * 60);
+    return minutes / 60 + " h " + minutes % 60 + " min";
+  }
+
+  /** No wall or base temperature: none is shown before three tests of the family calibrate it. */
+  private static List<List<String>> figures(BurnResult result) {
+    BurnResult.Balance balance = result.balance();
+    List<List<String>> figures = new ArrayList<>();
+    figures.add(
+        List.of(
+            "whole surface melted",
+            Double.isNaN(result.fullPoolH()) ? "not reached" : "after " + hours(result.fullPoolH())));
+    figures.add(List.of("wax left", String.format(Locale.ROOT, "%.0f g", result.remainingWaxG())));
+    figures.add(
+        List.of(
+            "heat that came back to pool and wick",
+            String.format(Locale.ROOT, "%.1f %%", 100 * result.returnedShare())));
+    figures.add(List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
+    figures.add(
+        List.of("wall and base", "not shown: not calibrated on three tests of this vessel's family"));
+    figures.add(
+        List.of(
+            "error of the heat and wax balances",
+            String.format(
+                Locale.ROOT,
+                "%.0e and %.0e",
+                balance.energyErrorFraction(),
+                balance.massErrorFraction())));
+    return figures;
+  }
+
+  private static List<List<String>> rows(BurnResult result) {
+    List<List<String>> rows = new ArrayList<>();
+    for (BurnResult.Pool pool : result.pool()) {
+      rows.add(
+          List.of(
+              hours(pool.hours()),
+              Plot.plain(pool.lengthMm()),
+              Plot.plain(pool.widthMm()),
+              Plot.plain(pool.depthMm()),
+              Plot.plain(100 * pool.meltedSurface()),
+              Plot.plain(pool.liquidG())));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,169 @@
+package pourwright.page.shelf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.burn.Burn;
+import pourwright.burn.BurningWick;
+import pourwright.burn.Flame;
+import pourwright.burn.Room;
+import pourwright.burn.Vessel;
+import pourwright.heat.Melting;
+import pourwright.page.Form;
+import pourwright.quantity.OutOfRange;
+import pourwright.shape.Circle;
+import pourwright.shape.Ellipse;
+import pourwright.shape.Outline;
+import pourwright.shape.RegularPolygon;
+import pourwright.shape.RoundedRectangle;
+import pourwright.shape.Solid;
+
+/** Reads what to simulate. Property values are typical ones, from docs/models/burn.md. */
+final class SimulationForm {
+  /** A usual wax with its net heat of combustion in J/kg. */
+  private record Usual(String words, Melting melting, double combustion) {}
+
+  private static final Map<String, Usual> WAXES = waxes();
+
+  private static Map<String, Usual> waxes() {
+    Map<String, Usual> waxes = new LinkedHashMap<>();
+    waxes.put(
+        "plant",
+        new Usual(
+            "soft plant wax, 45 to 52 °C",
+            new Melting(45, 52, 140e3, 2100, 2200, .20, .17, 910),
+            37.3e6));
+    waxes.put(
+        "paraffin",
+        new Usual(
+            "paraffin, 50 to 58 °C",
+            new Melting(50, 58, 190e3, 2200, 2300, .24, .15, 900),
+            43.8e6));
+    waxes.put(
+        "bees",
+        new Usual(
+            "beeswax, 58 to 65 °C",
+            new Melting(58, 65, 170e3, 2300, 2400, .25, .17, 960),
+            41.0e6));
+    return waxes;
+  }
+
+  private static final Map<String, String> OUTLINES =
+      Map.of("circle", "round", "ellipse", "oval", "rounded", "rounded rectangle", "octagon", "octagon");
+
+  private SimulationForm() {}
+
+  static Map<String, String> waxChoices() {
+    Map<String, String> choices = new LinkedHashMap<>();
+    WAXES.forEach((code, usual) -> choices.put(code, usual.words));
+    return choices;
+  }
+
+  static Map<String, String> outlineChoices() {
+    return new java.util.TreeMap<>(OUTLINES);
+  }
+
+  static Form usual() {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("outline", "circle");
+    values.put("length", "75");
+    values.put("width", "75");
+    values.put("height", "90");
+    values.put("fill", "78");
+    values.put("wall", "7");
+    values.put("base", "9");
+    values.put("conductivity", "1.0");
+    values.put("density", "1900");
+    values.put("wax", "plant");
+    values.put("wicks", "1");
+    values.put("rate", "5.0");
+    values.put("room", "21");
+    values.put("hours", "4");
+    values.put("grid", "2.5");
+    return Form.startingFrom(values);
+  }
+
+  /** A burn, with the words of its title; complaints stay in the form. */
+  record Question(Burn burn, String title, String key) {}
+
+  static Optional<Question> read(Form form) {
+    double[] v = {
+      number(form, "length", 20, 400), number(form, "width", 20, 400),
+      number(form, "height", 20, 300), number(form, "fill", 10, 300),
+      number(form, "wall", 1, 40), number(form, "base", 1, 60),
+      number(form, "conductivity", .05, 5), number(form, "density", 500, 4000),
+      number(form, "rate", 0, 20), number(form, "room", 0, 40),
+      number(form, "hours", .1, 12), number(form, "grid", 1, 5)
+    };
+    Optional<Integer> wicks = form.count("wicks", "a number of wicks", 1, 9);
+    Optional<String> outline =
+        form.choice("outline", "an outline", List.copyOf(OUTLINES.keySet()));
+    Optional<String> wax = form.choice("wax", "a wax", List.copyOf(WAXES.keySet()));
+    if (!form.ok() || wicks.isEmpty() || outline.isEmpty() || wax.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Burn burn = burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get()));
+      String title =
+          String.format(
+              Locale.ROOT,
+              "%s, %s by %s mm, %d wick(s) of %s g/h, %s",
+              OUTLINES.get(outline.get()),
+              Plot.plain(v[0]),
+              Plot.plain(v[1]),
+              wicks.get(),
+              v[8],
+              usualWax(wax.get()).words);
+      String key = outline.get() + wax.get() + wicks.get() + java.util.Arrays.toString(v);
+      return Optional.of(new Question(burn, title, key));
+    } catch (OutOfRange e) {
+      form.complain("fill", e.sentence() + ": " + e.hint() + ".");
+      return Optional.empty();
+    }
+  }
+
+  private static Usual usualWax(String code) {
+    return java.util.Objects.requireNonNull(WAXES.get(code));
+  }
+
+  private static double number(Form form, String field, double least, double most) {
+    Optional<Double> value =
+        form.read(field, "a number", text -> Double.valueOf(text.replace(',', '.')));
+    if (value.isPresent() && !(value.get() >= least && value.get() <= most)) {
+      form.complain(field, "Please give a number from " + least + " to " + most + ".");
+    }
+    return value.orElse(0.0);
+  }
+
+  private static Outline outline(String code, double[] v) {
+    return switch (code) {
+      case "ellipse" -> new Ellipse(v[0], v[1]);
+      case "rounded" -> new RoundedRectangle(v[0], v[1], Math.min(v[0], v[1]) / 5);
+      case "octagon" -> new RegularPolygon(8, v[0], 0);
+      default -> new Circle(v[0]);
+    };
+  }
+
+  private static Burn burn(double[] v, int count, Outline outline, Usual wax) {
+    Vessel vessel =
+        new Vessel(
+            Solid.straight(outline, v[2]), v[3], v[4], v[5], new Vessel.Stuff(v[6], v[7], 950, .92));
+    List<BurningWick> wicks = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double x = count == 1 ? 0 : outline.lengthMm() * ((i + .5) / count - .5);
+      wicks.add(new BurningWick(x, 0, v[8]));
+    }
+    return new Burn(
+        vessel,
+        wax.melting,
+        30,
+        1.2,
+        wicks,
+        new Flame(wax.combustion, .2, .95, 25, 4, 7.5),
+        new Room(v[9], .95, Room.Convection.usual()),
+        Burn.Fineness.of(v[10], v[11], 300, Burn.Solver.AUTO));
+  }
+}

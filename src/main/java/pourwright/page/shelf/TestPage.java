@@ -1,0 +1,64 @@
+package pourwright.page.shelf;
+
+import java.util.List;
+import pourwright.page.Form;
+
+/**
+ * One burn test: finished strings.
+ *
+ * @param form what was typed
+ * @param id the test's number
+ * @param title the candle and the test's number
+ * @param lines purpose, rules, begun when and by whom
+ * @param open whether it goes on
+ * @param samples its candles
+ * @param verdict what it says so far
+ * @param limits the limits it is judged by, each with its source
+ * @param plots readings over time
+ * @param word what was said for or against the design, or an empty string
+ * @param mayProve whether the maker may declare it proved now
+ */
+public record TestPage(
+    Form form,
+    long id,
+    String title,
+    List<String> lines,
+    boolean open,
+    List<SampleView> samples,
+    VerdictView verdict,
+    List<List<String>> limits,
+    List<Plot> plots,
+    String word,
+    boolean mayProve) {
+
+  /** Initials are asked for once a page; forms below the first take those of the device. */
+  public TestPage with(Form other) {
+    return new TestPage(
+        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve);
+  }
+
+  /**
+   * A candle under test.
+   *
+   * @param burns the number of the cycle that burns now, or 0
+   * @param state in words
+   */
+  public record SampleView(
+      long id, String label, String state, long burns, boolean ended, List<CycleView> cycles) {}
+
+  /** One cycle of a sample; early when it was lit before its rest was over and counts for nothing. */
+  public record CycleView(
+      String href, String name, String lit, String ended, String rate, boolean early) {}
+
+  /**
+   * The verdict so far.
+   *
+   * @param word pass, fail or not enough evidence
+   * @param tone how it is shown
+   * @param reasons sentences, each with the source of its limit
+   * @param evidence how much it proves, or an empty string
+   * @param code as it is written into the books
+   */
+  public record VerdictView(
+      String word, String tone, List<String> reasons, String evidence, String code) {}
+}

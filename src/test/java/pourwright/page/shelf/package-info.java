@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.shelf;
+
+import org.jspecify.annotations.NullMarked;
