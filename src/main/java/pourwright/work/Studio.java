@@ -43,6 +43,12 @@ public final class Studio {
   /** Begins a pour. */
   public final StartBatch startPour;
 
+  /** Begins a pour of a candle design. */
+  public final BeginPour beginPour;
+
+  /** Reads the wax and sets the cooling clock. */
+  public final ReadWax readWax;
+
   /** Records a step. */
   public final RecordStep recordStep;
 
@@ -113,6 +119,8 @@ public final class Studio {
     writeOff = new WriteOff(doing);
     startCast = new StartBatch(doing, BatchKind.CAST);
     startPour = new StartBatch(doing, BatchKind.POUR);
+    beginPour = new BeginPour(doing, startPour);
+    readWax = new ReadWax(doing);
     recordStep = new RecordStep(doing);
     finishCast = new FinishCast(doing);
     finishPour = new FinishPour(doing);

@@ -1,0 +1,206 @@
+package pourwright.work;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Batch;
+import pourwright.batch.PlannedStep;
+import pourwright.batch.RecordedStep;
+import pourwright.card.CandleDesign;
+import pourwright.card.PourCard;
+import pourwright.card.ResolvedCandle;
+import pourwright.card.ResolvedPour;
+import pourwright.material.Property;
+import pourwright.pour.CoolingClock;
+import pourwright.quantity.OutOfRange;
+
+/**
+ * A running pour as one looks at it from the bench: which step is next, what was recorded, and the
+ * cooling clock from the readings since the heat or the scent last changed the pitcher.
+ *
+ * @param batch the pour
+ * @param candle its candle with all cards looked up
+ * @param done recorded steps
+ * @param next the next planned step, null when all are recorded
+ * @param readings wax temperatures that the clock counts, oldest first
+ * @param target what the pitcher cools to next, null once it is poured
+ * @param clock the fitted cooling, null when the readings are too few
+ * @param crossing when the target is reached
+ */
+public record PourWatch(
+    Batch batch,
+    ResolvedCandle candle,
+    List<RecordedStep> done,
+    @Nullable PlannedStep next,
+    List<Reading> readings,
+    @Nullable Target target,
+    @Nullable CoolingClock clock,
+    CoolingClock.@Nullable Crossing crossing) {
+  /** Quantity of a wax reading. */
+  public static final String WAX_C = "wax_c";
+
+  /** Quantity of a room reading. */
+  public static final String ROOM_C = "room_c";
+
+  /** What the timer of the cooling clock is called, before the pour's mark. */
+  static final String LABEL = "Wax at ";
+
+  /** Copies. */
+  public PourWatch {
+    done = List.copyOf(done);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * A temperature to wait for, and the window it is the middle of.
+   *
+   * @param what "add the fragrance" or "pour"
+   */
+  public record Target(String what, double c, double fromC, double toC) {}
+
+  /** The pour of that number, when it is one. */
+  public static Optional<PourWatch> of(Books books, long id) {
+    return books.batches().batch(id).flatMap(batch -> of(books, batch));
+  }
+
+  private static Optional<PourWatch> of(Books books, Batch batch) {
+    String code = batch.plan().makes().get(0).design();
+    int version = batch.plan().makes().get(0).version();
+    Optional<CandleDesign> design =
+        books.cards().version(Drawers.CANDLE, code, version).map(CardVersion::body);
+    if (design.isEmpty()) {
+      return Optional.empty();
+    }
+    ResolvedCandle candle = design.get().resolve(Drawers.book(books));
+    List<RecordedStep> done = books.batches().steps(batch.id());
+    Subject subject = Subject.of(Subject.Kind.BATCH, batch.id());
+    List<Reading> all = books.readings().of(subject);
+    Instant since = since(batch, done);
+    List<Reading> wax =
+        all.stream()
+            .filter(r -> r.quantity().equals(WAX_C) && !r.takenAt().isBefore(since))
+            .toList();
+    Target target = target(batch, candle.pour().card().temperatures(), done);
+    CoolingClock clock = clock(wax, room(all));
+    CoolingClock.Crossing crossing =
+        clock == null || target == null ? null : clock.crossing(target.c());
+    PlannedStep next = next(batch, done);
+    return Optional.of(
+        new PourWatch(batch, candle, done, next, wax, target, clock, crossing));
+  }
+
+  /** The moment from which readings belong to one cooling. */
+  private static Instant since(Batch batch, List<RecordedStep> done) {
+    return done.stream()
+        .filter(s -> s.key().equals(PourWalk.MELT) || s.key().equals(PourWalk.SCENT))
+        .map(RecordedStep::at)
+        .reduce((a, b) -> b)
+        .orElse(batch.startedAt());
+  }
+
+  private static @Nullable Double room(List<Reading> all) {
+    return all.stream()
+        .filter(r -> r.quantity().equals(ROOM_C))
+        .reduce((a, b) -> b)
+        .map(Reading::value)
+        .orElse(null);
+  }
+
+  private static Set<String> keys(List<RecordedStep> done) {
+    Set<String> keys = new HashSet<>();
+    done.forEach(s -> keys.add(s.key()));
+    return keys;
+  }
+
+  private static @Nullable PlannedStep next(Batch batch, List<RecordedStep> done) {
+    Set<String> keys = keys(done);
+    return batch.plan().steps().stream()
+        .filter(s -> !keys.contains(s.key()))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static @Nullable Target target(
+      Batch batch, PourCard.Temperatures window, List<RecordedStep> done) {
+    Set<String> keys = keys(done);
+    boolean scented = batch.plan().steps().stream().anyMatch(s -> s.key().equals(PourWalk.SCENT));
+    if (keys.contains(PourWalk.POUR)) {
+      return null;
+    }
+    return scented && !keys.contains(PourWalk.SCENT)
+        ? target("add the fragrance", window.addFromC(), window.addToC())
+        : target("pour", window.pourFromC(), window.pourToC());
+  }
+
+  private static Target target(String what, double from, double to) {
+    return new Target(what, (from + to) / 2, from, to);
+  }
+
+  private static @Nullable CoolingClock clock(List<Reading> wax, @Nullable Double roomC) {
+    if (wax.size() < (roomC == null ? 3 : 2)) {
+      return null;
+    }
+    List<CoolingClock.Reading> readings = new ArrayList<>();
+    Instant start = wax.get(0).takenAt();
+    for (Reading reading : wax) {
+      double s = Duration.between(start, reading.takenAt()).toMillis() / 1000.0;
+      readings.add(new CoolingClock.Reading(s, reading.value()));
+    }
+    try {
+      return CoolingClock.of(readings, roomC);
+    } catch (OutOfRange e) {
+      return null;
+    }
+  }
+
+  /** The moment of so many seconds on the readings' own clock. */
+  public Instant moment(double seconds) {
+    return readings.get(0).takenAt().plusMillis(Math.round(1000 * seconds));
+  }
+
+  /** When the target is reached, null when that is not known. */
+  public @Nullable Instant reachedAt() {
+    CoolingClock.Crossing at = crossing;
+    Double seconds = at == null ? null : at.atS();
+    return seconds == null ? null : moment(seconds);
+  }
+
+  /** Grams of wax and of fragrance that really went in. */
+  public pourwright.pour.Dose inThePitcher() {
+    return new pourwright.pour.Dose(
+        used(candle.pour().waxes()), used(candle.pour().fragrances()));
+  }
+
+  private double used(List<ResolvedPour.Share> shares) {
+    Set<String> codes = new HashSet<>();
+    shares.forEach(s -> codes.add(s.material().code()));
+    return done.stream()
+        .flatMap(s -> s.used().stream())
+        .filter(u -> codes.contains(u.material()))
+        .mapToDouble(u -> u.amount().inUsualUnit())
+        .sum();
+  }
+
+  /** The lowest flash point in the pot, null when no sheet says one. */
+  public @Nullable Double lowestFlashC() {
+    return candle.pour().fragrances().stream()
+        .flatMap(f -> f.material().property(Property.FLASH_POINT_C).stream())
+        .map(pourwright.quantity.Sourced::value)
+        .min(Double::compare)
+        .orElse(null);
+  }
+
+  /** Top of the blend's melting range, null when no sheet says one. */
+  public @Nullable Double meltToC() {
+    return candle.pour().waxes().stream()
+        .flatMap(w -> w.material().property(Property.MELT_TO_C).stream())
+        .map(pourwright.quantity.Sourced::value)
+        .max(Double::compare)
+        .orElse(null);
+  }
+}
