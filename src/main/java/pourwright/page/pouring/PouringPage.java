@@ -1,21 +1,20 @@
 package pourwright.page.pouring;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
-import pourwright.page.Desk;
+import java.util.List;
+import java.util.Map;
+import pourwright.page.Form;
 
 /**
- * What the page shows: finished strings.
+ * The first page of the bench: pours under way and a form to begin one. Finished strings.
  *
  * @param purpose what is done here
- * @param day today, as the studio writes dates
+ * @param form what was typed
+ * @param candles designs by code
+ * @param running pours under way
  */
-public record PouringPage(String purpose, String day) {
-  static PouringPage of(String purpose, Desk desk) {
-    LocalDate today = LocalDate.now(desk.clock().withZone(desk.zone()));
-    DateTimeFormatter full =
-        DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(desk.locale());
-    return new PouringPage(purpose, today.format(full));
-  }
+public record PouringPage(
+    String purpose, Form form, Map<String, String> candles, List<Row> running) {
+
+  /** A pour under way. */
+  public record Row(String link, String what, String since) {}
 }

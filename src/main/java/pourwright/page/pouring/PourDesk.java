@@ -1,0 +1,287 @@
+package pourwright.page.pouring;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Piece;
+import pourwright.batch.PlannedAmount;
+import pourwright.batch.PlannedStep;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.page.guard.TurnedAway;
+import pourwright.pour.Mishap;
+import pourwright.pour.Top;
+import pourwright.quantity.Temperature;
+import pourwright.quantity.Unit;
+import pourwright.stock.Amount;
+import pourwright.work.Act;
+import pourwright.work.FinishPour;
+import pourwright.work.Outcome;
+import pourwright.work.PourWalk;
+import pourwright.work.PourWatch;
+import pourwright.work.ReadWax;
+import pourwright.work.RecordStep;
+import pourwright.work.RecordStep.Taken;
+import pourwright.work.Subject;
+import pourwright.work.Timer;
+
+/** One pour, one step at a time. */
+final class PourDesk {
+  private static final String TEMPLATE = "pouring/pour.jte";
+  private final Desk desk;
+  private final PourReader reader;
+
+  PourDesk(Desk desk) {
+    this.desk = desk;
+    this.reader = new PourReader(desk);
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.get("/pouring/{id}", http -> Show.page(http, TEMPLATE, page(http, Form.blank())));
+    routes.post("/pouring/{id}/reading", this::read);
+    routes.post("/pouring/{id}/step", this::step);
+    routes.post("/pouring/{id}/wait", this::waitFor);
+    routes.post("/pouring/{id}/tap", this::tap);
+    routes.post("/pouring/{id}/redose", this::redose);
+    routes.post("/pouring/{id}/finish", this::finish);
+  }
+
+  private static long id(Context http) {
+    try {
+      return Long.parseLong(http.pathParam("id"));
+    } catch (NumberFormatException e) {
+      throw new TurnedAway(404, "There is no such pour", "Look it up at the pouring bench.");
+    }
+  }
+
+  private PourWatch watch(Context http) {
+    return desk.studio()
+        .look(books -> PourWatch.of(books, id(http)))
+        .orElseThrow(
+            () -> new TurnedAway(404, "There is no such pour", "Look at the pouring bench."));
+  }
+
+  private PourPage page(Context http, Form form) {
+    PourWatch watch = watch(http);
+    return desk.studio().look(books -> reader.page(books, watch, form));
+  }
+
+  private void again(Context http, Form form) {
+    Show.again(http, TEMPLATE, page(http, form));
+  }
+
+  private void back(Context http, Outcome<?> outcome, String done) {
+    Said said =
+        outcome instanceof Outcome.Refused<?> refused ? Said.refused(refused) : Said.done(done);
+    Show.done(http, said, "/pouring/" + id(http));
+  }
+
+  private @Nullable Double celsius(Form form, String field, String what) {
+    return form.readIfThere(
+            field, what, text -> desk.quantities().temperature(text, Unit.CELSIUS))
+        .map(Temperature::celsius)
+        .orElse(null);
+  }
+
+  private void read(Context http) {
+    Form form = Form.of(http);
+    Double wax = celsius(form, "wax_c", "the wax's temperature");
+    Double room = celsius(form, "room_c", "the room's temperature");
+    Optional<Act> act = form.act(http, "");
+    if (wax == null) {
+      form.complain("wax_c", "Please give the wax's temperature.");
+    }
+    if (!form.ok() || act.isEmpty() || wax == null) {
+      again(http, form);
+      return;
+    }
+    back(
+        http,
+        desk.studio().readWax.run(act.get(), new ReadWax.Request(id(http), wax, room)),
+        "Read and the clock set.");
+  }
+
+  private void step(Context http) {
+    Form form = Form.of(http);
+    PourWatch watch = watch(http);
+    PlannedStep next = watch.next();
+    if (next == null || !next.key().equals(form.value("key"))) {
+      Show.done(
+          http,
+          Said.note("This step was recorded already.", "The page shows the next one."),
+          "/pouring/" + id(http));
+      return;
+    }
+    List<Taken> taken = new ArrayList<>();
+    for (PlannedAmount planned : next.amounts()) {
+      taken(form, planned).ifPresent(taken::add);
+    }
+    Double c = celsius(form, "step_c", "the temperature");
+    Optional<Act> act = form.act(http, form.optionalText("note"));
+    if (!form.ok() || act.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    var outcome =
+        desk.studio()
+            .recordStep
+            .run(act.get(), new RecordStep.Request(id(http), next.key(), taken, c));
+    if (outcome.isDone()) {
+      settleClock(http, act.get(), next.key());
+    }
+    back(http, outcome, "Recorded: " + next.key() + ".");
+  }
+
+  private Optional<Taken> taken(Form form, PlannedAmount planned) {
+    String field = "amount-" + planned.material();
+    if (planned.amount().usualUnit().equals("pcs")) {
+      return form.count(field, "how many", 0, 100_000)
+          .filter(n -> n > 0)
+          .map(n -> new Taken(planned.material(), null, Amount.ofPieces(n)));
+    }
+    return form.read(field, "what was weighed", t -> desk.quantities().mass(t, Unit.GRAM))
+        .filter(pourwright.quantity.Mass::isPositive)
+        .map(m -> new Taken(planned.material(), null, Amount.of(m)));
+  }
+
+  /** Scent in or wax poured: the clock that waited for it is answered. */
+  private void settleClock(Context http, Act act, String key) {
+    if (!key.equals(PourWalk.SCENT) && !key.equals(PourWalk.POUR)) {
+      return;
+    }
+    Subject subject = Subject.of(Subject.Kind.BATCH, id(http));
+    List<Timer> waiting =
+        desk.studio().look(books -> books.timers().of(subject)).stream()
+            .filter(t -> t.answeredAt() == null)
+            .toList();
+    for (Timer timer : waiting) {
+      Act each = Act.of(act.by(), act.requestKey() + "-timer-" + timer.id());
+      desk.studio().timers.answer(each, timer.id());
+    }
+  }
+
+  private void waitFor(Context http) {
+    Form form = Form.of(http);
+    Optional<Integer> minutes = form.count("minutes", "minutes", 1, 10_000);
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || act.isEmpty() || minutes.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    PourWatch watch = watch(http);
+    PlannedStep next = watch.next();
+    String label = (next == null ? "Pour" : next.sentence()) + " " + watch.batch().mark().text();
+    back(
+        http,
+        desk.studio()
+            .timers
+            .start(
+                act.get(),
+                label,
+                Subject.of(Subject.Kind.BATCH, id(http)),
+                Duration.ofMinutes(minutes.get())),
+        "The timer runs.");
+  }
+
+  private void tap(Context http) {
+    Form form = Form.of(http);
+    String key = form.value("tap");
+    for (Top top : Top.values()) {
+      if (top.key().equals(key)) {
+        record(http, form, "top", top.words(), top.remedy());
+        return;
+      }
+    }
+    for (Mishap mishap : Mishap.values()) {
+      if (mishap.key().equals(key)) {
+        record(http, form, "mishap", mishap.words(), mishap.remedy());
+        return;
+      }
+    }
+    Show.done(http, Said.refused("There is no such button.", ""), "/pouring/" + id(http));
+  }
+
+  private void record(Context http, Form form, String key, String words, String remedy) {
+    Optional<Act> act = form.act(http, words);
+    if (act.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    var outcome =
+        desk.studio()
+            .recordStep
+            .run(act.get(), new RecordStep.Request(id(http), key, List.of(), null));
+    Said said =
+        outcome instanceof Outcome.Refused<?> refused
+            ? Said.refused(refused)
+            : Said.note("Recorded: " + words + ".", remedy);
+    Show.done(http, said, "/pouring/" + id(http));
+  }
+
+  private void redose(Context http) {
+    Form form = Form.of(http);
+    var mass = form.read("grams", "what was added", t -> desk.quantities().mass(t, Unit.GRAM));
+    Optional<Act> act = form.act(http, "load put right");
+    if (!form.ok() || act.isEmpty() || mass.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    Taken taken = new Taken(form.value("material"), null, Amount.of(mass.get()));
+    back(
+        http,
+        desk.studio()
+            .recordStep
+            .run(
+                act.get(),
+                new RecordStep.Request(id(http), "redose", List.of(taken), null)),
+        "Added. Stir for two minutes.");
+  }
+
+  private void finish(Context http) {
+    Form form = Form.of(http);
+    List<Long> pieces = new ArrayList<>();
+    for (String piece : form.values("piece")) {
+      if (piece.matches("\\d{1,18}")) {
+        pieces.add(Long.parseLong(piece));
+      }
+    }
+    Optional<Act> act = form.act(http, "");
+    if (pieces.isEmpty()) {
+      form.complain("pieces", "Please tick the vessels that were filled.");
+    }
+    if (!form.ok() || act.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    PourWatch watch = watch(http);
+    String candle = watch.candle().design().code();
+    Outcome<List<Piece>> outcome =
+        desk.studio()
+            .finishPour
+            .run(
+                act.get(),
+                new FinishPour.Request(
+                    id(http), List.of(new FinishPour.Filled(candle, pieces)), List.of()));
+    if (outcome.isDone()) {
+      rest(act.get(), watch);
+    }
+    back(http, outcome, "Finished. The candles rest now; a timer says when.");
+  }
+
+  private void rest(Act act, PourWatch watch) {
+    Act resting = Act.of(act.by(), act.requestKey() + "-rest");
+    desk.studio()
+        .timers
+        .start(
+            resting,
+            "Rested: " + watch.candle().design().name() + " " + watch.batch().mark().text(),
+            Subject.of(Subject.Kind.BATCH, watch.batch().id()),
+            Duration.ofHours(Math.round(24 * watch.candle().restDays())));
+  }
+}
