@@ -66,7 +66,6 @@ public final class PourWalk {
   }
 
   private static List<PlannedStep> steps(ResolvedCandle candle, Wanted wanted) {
-    PourCard card = candle.pour().card();
     ResolvedPour.Melt melt = candle.pour().melt(candle.netG().value() * wanted.count());
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(

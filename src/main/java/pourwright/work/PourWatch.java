@@ -195,6 +195,15 @@ public record PourWatch(
         .orElse(null);
   }
 
+  /** The lowest flash point of the waxes alone, null when no sheet says one. */
+  public @Nullable Double waxFlashC() {
+    return candle.pour().waxes().stream()
+        .flatMap(w -> w.material().property(Property.FLASH_POINT_C).stream())
+        .map(pourwright.quantity.Sourced::value)
+        .min(Double::compare)
+        .orElse(null);
+  }
+
   /** Top of the blend's melting range, null when no sheet says one. */
   public @Nullable Double meltToC() {
     return candle.pour().waxes().stream()

@@ -65,6 +65,7 @@ class WholePourTest extends BrowserTest {
   @Test
   void aPourFromDustToRestOnAPhone() {
     Page page = visit(base, "/settings", Window.PHONE);
+    page.setDefaultTimeout(8000);
     page.fill("#hand", "MB");
     page.locator("form[action='/settings/hand'] button").first().click();
     page.navigate(base + "/pouring");

@@ -128,7 +128,7 @@ final class Workshop {
                 act(),
                 new FinishCast.Request(
                     batch,
-                    List.of(new FinishCast.Demolded(vessel, vessel + "-mold", count)),
+                    List.of(new FinishCast.Demolded(vessel, count)),
                     null))
             .made();
     List<Long> ids = pieces.stream().map(Piece::id).toList();

@@ -79,9 +79,10 @@ final class PourReader {
             ? "No flash point is written down for this scent: read its sheet first. Fan on."
             : String.format(
                 Locale.ROOT,
-                "Lowest flash point %.0f °C: heat to at most %.0f °C (house). Fan on, no flame.",
+                "The scent's flash point is %.0f °C: from %.0f °C up heat off, no flame or spark, fan"
+                    + " on (house).",
                 flash,
-                flash - FlashRule.HEATING_K));
+                flash - FlashRule.ADDING_K));
     return all;
   }
 
@@ -117,7 +118,9 @@ final class PourReader {
     Double low = crossing.lowS();
     Double high = crossing.highS();
     return "between "
-        + (low == null ? "now" : desk.clockTime(watch.moment(low)))
+        + (low == null || watch.moment(low).isBefore(desk.now())
+            ? "now"
+            : desk.clockTime(watch.moment(low)))
         + " and "
         + (high == null ? "much later" : desk.clockTime(watch.moment(high)))
         + " (95 %)";
@@ -131,21 +134,37 @@ final class PourReader {
     }
     if (!watch.readings().isEmpty()) {
       double now = watch.readings().get(watch.readings().size() - 1).value();
-      Double flash = watch.lowestFlashC();
-      PourWatch.Target target = watch.target();
-      if (flash != null && target != null) {
-        boolean adding = target.what().startsWith("add") && now <= target.toC();
-        FlashRule.Answer answer =
-            adding ? FlashRule.adding(now, flash) : FlashRule.heating(now, flash);
-        if (!answer.sentence().isEmpty()) {
-          notes.add(answer.sentence());
-        }
+      FlashRule.Answer answer = flash(watch, now);
+      if (!answer.sentence().isEmpty()) {
+        notes.add(answer.sentence());
       }
+      PourWatch.Target target = watch.target();
       if (target != null && now < target.fromC()) {
         notes.add("The wax is below its window. Warm it gently once (house: at most one reheat).");
       }
     }
     return notes;
+  }
+
+  /** What is in the pot rules: wax alone until the scent is in, then the lowest of both. */
+  private static FlashRule.Answer flash(PourWatch watch, double now) {
+    FlashRule.Answer fine = new FlashRule.Answer(FlashRule.Says.FINE, "");
+    Double oil = watch.lowestFlashC();
+    PourWatch.Target target = watch.target();
+    if (target == null) {
+      return fine;
+    }
+    if (target.what().startsWith("add")) {
+      boolean soon = oil != null && now <= target.toC() + 2;
+      Double wax = watch.waxFlashC();
+      if (soon && oil != null) {
+        return FlashRule.adding(now, oil);
+      }
+      return wax == null ? fine : FlashRule.heating(now, wax);
+    }
+    CoolingClock clock = watch.clock();
+    boolean reheated = clock != null && clock.readingsUsed() < watch.readings().size();
+    return oil != null && reheated ? FlashRule.heating(now, oil) : fine;
   }
 
   private String reading(Reading reading) {
