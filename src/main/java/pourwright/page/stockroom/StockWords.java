@@ -1,0 +1,93 @@
+package pourwright.page.stockroom;
+
+import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import pourwright.material.Material;
+import pourwright.material.ShelfLife;
+import pourwright.material.UnitKind;
+import pourwright.page.Desk;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Unit;
+import pourwright.stock.Amount;
+import pourwright.stock.Lot;
+
+/** Amounts and days of the stockroom, as they are typed and shown. */
+final class StockWords {
+  private static final int SOON_DAYS = 30;
+  private static final double KILO = 1000;
+
+  private StockWords() {}
+
+  /** An amount as a person says it: {@code 1.25 kg}, {@code 340 g}, {@code 24 pcs}. */
+  static String amount(Amount amount, Locale locale) {
+    double value = amount.inUsualUnit();
+    boolean large = amount.kind() != UnitKind.COUNT && Math.abs(value) >= KILO;
+    String unit = amount.usualUnit();
+    if (large) {
+      unit = amount.kind() == UnitKind.MASS ? "kg" : "l";
+    }
+    DecimalFormat format =
+        new DecimalFormat(large ? "#,##0.###" : "#,##0.#", DecimalFormatSymbols.getInstance(locale));
+    return format.format(large ? value / KILO : value) + " " + unit;
+  }
+
+  /** Reads an amount of a kind; without a unit it is in the usual one. */
+  static Amount read(String text, UnitKind kind, Desk desk) {
+    return switch (kind) {
+      case MASS -> Amount.of(desk.quantities().mass(text, Unit.GRAM));
+      case VOLUME ->
+          new Amount(
+              UnitKind.VOLUME, desk.quantities().volume(text, Unit.MILLILITRE).nanolitres());
+      case COUNT -> Amount.ofPieces(pieces(text));
+    };
+  }
+
+  private static long pieces(String text) {
+    String plain = text.replaceAll("(?i)\\s*(pcs|pieces|pc)\\.?$", "").strip();
+    try {
+      return Long.parseLong(plain);
+    } catch (NumberFormatException e) {
+      throw new OutOfRange("amount", "'" + text + "' is not a whole number of pieces", "e.g. 24");
+    }
+  }
+
+  /** Reads a price as {@code 48.50}, at most two decimals, in whole cents. */
+  static long cents(String text) {
+    BigDecimal value = new BigDecimal(text.strip().replace(',', '.'));
+    if (value.signum() < 0 || value.scale() > 2) {
+      throw new OutOfRange("price", "'" + text + "' is not a price", "e.g. 48.50");
+    }
+    return value.movePointRight(2).longValueExact();
+  }
+
+  /** The last good day: as printed, or worked out from the shelf life, whichever is earlier. */
+  static @Nullable LocalDate lastGoodDay(Lot lot, Material material) {
+    ShelfLife life = material.shelfLife();
+    LocalDate last = lot.expiresOn();
+    if (last == null && life.closedDays() != null) {
+      last = lot.receivedOn().plusDays(life.closedDays());
+    }
+    if (lot.openedOn() != null && life.openedDays() != null) {
+      LocalDate opened = lot.openedOn().plusDays(life.openedDays());
+      last = last == null || opened.isBefore(last) ? opened : last;
+    }
+    return last;
+  }
+
+  /** What there is to say about a last good day; empty when it is far off or not known. */
+  static String notice(@Nullable LocalDate last, LocalDate today) {
+    if (last == null) {
+      return "";
+    }
+    long days = ChronoUnit.DAYS.between(today, last);
+    if (days < 0) {
+      return "past its last good day by " + -days + (days == -1 ? " day" : " days");
+    }
+    return days <= SOON_DAYS ? days + (days == 1 ? " day left" : " days left") : "";
+  }
+}

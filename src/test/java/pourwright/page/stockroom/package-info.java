@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.stockroom;
+
+import org.jspecify.annotations.NullMarked;
