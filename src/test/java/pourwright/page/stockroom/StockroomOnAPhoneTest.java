@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,15 +29,17 @@ import pourwright.work.ReceiveLot;
 
 /** The stockroom on a screen of 390 pixels: receive, count, trace, hold. */
 class StockroomOnAPhoneTest extends BrowserTest {
+  private static final List<Server> OPENED = new ArrayList<>();
+
   private Desk desk;
-  private Server server;
   private String base;
   private Material powder;
 
   @BeforeEach
   void openTheStudio(@TempDir Path folder) {
     desk = TestStudio.desk(folder);
-    server = TestStudio.open(desk, folder);
+    Server server = TestStudio.open(desk, folder);
+    OPENED.add(server);
     base = "http://127.0.0.1:" + server.port();
     powder =
         desk.studio().look(Drawers::materials).all().stream()
@@ -45,9 +48,11 @@ class StockroomOnAPhoneTest extends BrowserTest {
             .orElseThrow();
   }
 
-  @AfterEach
-  void closeTheStudio() {
-    server.close();
+  /** After the windows are closed: an open window holds a line to the studio. */
+  @AfterAll
+  static void closeTheStudios() {
+    OPENED.forEach(Server::close);
+    OPENED.clear();
   }
 
   private Shelf received(String code, double grams) {
