@@ -26,6 +26,9 @@ public final class SheetReader {
 
   private static final Pattern CAS =
       Pattern.compile("(?<![0-9-])([1-9][0-9]{1,6}-[0-9]{2}-[0-9])(?![0-9-])");
+  /** Where a substance begins: its CAS number, or the words that it has none. */
+  private static final Pattern START = Pattern.compile("(?i)" + CAS.pattern() + "|\\bno cas\\b");
+
   private static final Pattern OTHER_NUMBERS =
       Pattern.compile(
           "(?<![0-9-])(?:[0-9]{3}-[0-9]{3}-[0-9](?![0-9-])|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
@@ -93,7 +96,7 @@ public final class SheetReader {
         unread.add(line.substring(0, 60) + " … (this line is too long to be one of a sheet)");
         continue;
       }
-      Matcher cas = CAS.matcher(line);
+      Matcher cas = START.matcher(line);
       if (cas.find()) {
         blocks.add(new Block(i + 1, before, cas.start(), line));
         before = "";
@@ -172,7 +175,9 @@ public final class SheetReader {
         doubts.add("the check digit of " + found + " is wrong, so it was not taken as a CAS number");
         return "";
       }
-      if (matcher.find()) {
+      if (found.isEmpty()) {
+        doubts.add("no CAS number: lines are added up by their names");
+      } else if (matcher.find()) {
         doubts.add("a second CAS number stands in this entry: is it one substance or two?");
       }
       return found;
@@ -330,7 +335,7 @@ public final class SheetReader {
     /** Lower and upper end as written. */
     private String[] share(String all) {
       int casEnd = casAt;
-      Matcher cas = CAS.matcher(all);
+      Matcher cas = START.matcher(all);
       if (cas.find()) {
         casEnd = cas.end();
       }

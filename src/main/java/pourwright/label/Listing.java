@@ -2,6 +2,8 @@ package pourwright.label;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The text for a shop's page, from the same facts as the label. */
 public final class Listing {
@@ -32,10 +34,16 @@ public final class Listing {
     if (!care.isEmpty()) {
       lines.add(String.join(" ", care));
     }
-    lines.add(
-        String.join(
-            ", ", request.maker().name(), request.maker().address(), request.maker().web()));
-    lines.add(Texts.of("mark", language) + ": " + request.mark());
+    String maker =
+        Stream.of(request.maker().name(), request.maker().address(), request.maker().web())
+            .filter(part -> !part.isBlank())
+            .collect(Collectors.joining(", "));
+    if (!maker.isEmpty()) {
+      lines.add(maker);
+    }
+    if (!request.mark().isBlank()) {
+      lines.add(Texts.of("mark", language) + ": " + request.mark());
+    }
     return lines;
   }
 }

@@ -30,6 +30,11 @@ public final class Form {
     return new Form(new LinkedHashMap<>(http.formParamMap()));
   }
 
+  /** The fields of an address, as a form that is sent with GET leaves them. */
+  public static Form asked(Context http) {
+    return new Form(new LinkedHashMap<>(http.queryParamMap()));
+  }
+
   /** A form nobody has filled in yet. */
   public static Form blank() {
     return new Form(new LinkedHashMap<>());

@@ -50,6 +50,10 @@ public final class Drawers {
   public static final Drawer<pourwright.card.Supplier> SUPPLIER =
       new Drawer<>("supplier", pourwright.card.Supplier.class);
 
+  /** What safety data sheets say of a material's composition, by the material's code. */
+  public static final Drawer<pourwright.hazard.HazardSheet> SHEET =
+      new Drawer<>("sheet", pourwright.hazard.HazardSheet.class);
+
   /** All drawers of cards, materials not among them. */
   public static List<Drawer<? extends Card>> ofCards() {
     return List.of(MOLD, VESSEL, MIX, FINISH, POUR, CANDLE, INSTRUMENT, PERSON, SUPPLIER);

@@ -1,0 +1,185 @@
+package pourwright.page.press;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.hazard.HazardClass;
+import pourwright.hazard.HazardSheet;
+import pourwright.hazard.SheetLine;
+import pourwright.hazard.SheetReader;
+import pourwright.material.Material;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.OutOfRange;
+import pourwright.work.Act;
+import pourwright.work.CardVersion;
+import pourwright.work.Drawers;
+import pourwright.work.SaveCard;
+
+/** A material's safety data sheet: pasted, read line by line, looked at, kept. */
+final class SheetDesk {
+  private static final SheetReader.Result NOTHING = new SheetReader.Result(List.of(), List.of());
+
+  private final Desk desk;
+
+  SheetDesk(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.get("/press/sheet/{material}", this::show);
+    routes.post("/press/sheet/{material}", this::read);
+  }
+
+  private Material material(Context http) {
+    return desk.studio()
+        .look(Drawers::materials)
+        .find(http.pathParam("material"))
+        .orElseThrow(
+            () -> new TurnedAway(404, "There is no such material", "Look it up in the stockroom."));
+  }
+
+  private Optional<CardVersion<HazardSheet>> standing(Material material) {
+    return desk.studio()
+        .look(books -> books.cards().current(Drawers.SHEET, material.code()));
+  }
+
+  private void show(Context http) {
+    Material material = material(http);
+    Optional<CardVersion<HazardSheet>> standing = standing(material);
+    Form form =
+        Form.startingFrom(
+            Map.of(
+                "text", standing.map(v -> v.body().text()).orElse(""),
+                "revision", standing.map(v -> v.body().revision()).orElse(""),
+                "rest", standing.map(v -> v.body().restIsHarmless() ? "yes" : "").orElse("yes"),
+                "version", standing.map(v -> Integer.toString(v.version())).orElse("0")));
+    Show.page(http, "press/sheet.jte", page(material, form, NOTHING));
+  }
+
+  private PressPages.SheetPage page(Material material, Form form, SheetReader.Result read) {
+    String standing =
+        standing(material)
+            .map(
+                v ->
+                    "In the books: sheet "
+                        + v.body().revision()
+                        + ", "
+                        + v.body().lines().size()
+                        + " substances, written down by "
+                        + v.by()
+                        + " on "
+                        + desk.dayAndTime(v.at()))
+            .orElse("");
+    return new PressPages.SheetPage(
+        material.code(),
+        material.name(),
+        form,
+        read.lines().stream().map(SheetDesk::row).toList(),
+        read.unread(),
+        standing,
+        read.lines().stream().anyMatch(l -> !l.isClear()));
+  }
+
+  private static PressPages.Read row(SheetLine line) {
+    List<String> more = new ArrayList<>();
+    line.limits().forEach((c, limit) -> more.add(c.code() + " from " + limit + " %"));
+    if (!line.acuteMText().isEmpty()) {
+      more.add("M acute " + line.acuteMText());
+    }
+    if (!line.chronicMText().isEmpty()) {
+      more.add("M chronic " + line.chronicMText());
+    }
+    if (!line.oralText().isEmpty()) {
+      more.add("oral " + line.oralText() + " mg/kg");
+    }
+    if (!line.dermalText().isEmpty()) {
+      more.add("dermal " + line.dermalText() + " mg/kg");
+    }
+    String share =
+        line.highText().isEmpty()
+            ? "?"
+            : (line.lowText().isEmpty() ? "" : line.lowText() + " to ") + line.highText() + " %";
+    List<String> classes =
+        line.classes().stream().sorted().map(HazardClass::fullCode).toList();
+    return new PressPages.Read(
+        line.name(),
+        line.cas().isEmpty() ? "no CAS" : line.cas(),
+        share,
+        classes.isEmpty() ? "none" : String.join(", ", classes),
+        String.join(", ", more),
+        line.doubts());
+  }
+
+  private void read(Context http) {
+    Material material = material(http);
+    Form form = Form.of(http);
+    SheetReader.Result read = NOTHING;
+    try {
+      read = SheetReader.read(form.optionalText("text"));
+    } catch (OutOfRange e) {
+      form.complain("text", e.sentence() + ": " + e.hint() + ".");
+    }
+    if (!form.value("step").equals("keep")) {
+      Show.page(http, "press/sheet.jte", page(material, form, read));
+      return;
+    }
+    String revision = form.text("revision", "the date or number of the sheet");
+    boolean doubtful = read.lines().stream().anyMatch(l -> !l.isClear());
+    if (doubtful && !form.ticked("looked")) {
+      form.complain("looked", "Some lines are doubtful: look at them and tick the box, or correct.");
+    }
+    if (read.lines().isEmpty() && !form.ticked("none")) {
+      form.complain(
+          "none", "No substance was read. Tick the box if section 3 really lists none.");
+    }
+    Optional<HazardSheet> sheet = sheet(material, form, read, revision);
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || act.isEmpty() || sheet.isEmpty()) {
+      Show.again(http, "press/sheet.jte", page(material, form, read));
+      return;
+    }
+    keep(http, material, form, sheet.get(), act.get());
+  }
+
+  private static Optional<HazardSheet> sheet(
+      Material material, Form form, SheetReader.Result read, String revision) {
+    try {
+      return Optional.of(
+          HazardSheet.of(material.code(), revision, read.lines(), form.ticked("rest")));
+    } catch (OutOfRange e) {
+      form.complain("text", e.sentence() + ": " + e.hint() + ".");
+      return Optional.empty();
+    }
+  }
+
+  private void keep(Context http, Material material, Form form, HazardSheet sheet, Act act) {
+    int version = form.value("version").matches("[0-9]{1,6}")
+        ? Integer.parseInt(form.value("version"))
+        : 0;
+    SaveCard.Saving<HazardSheet> saving =
+        desk.studio()
+            .saveCard
+            .run(act, SaveCard.Request.of(Drawers.SHEET, material.code(), version, sheet));
+    if (saving instanceof SaveCard.Saving.Saved) {
+      Show.done(
+          http,
+          Said.done(
+              "The sheet of " + material.name() + " is kept. Labels made from now on stand on it."),
+          "/press");
+      return;
+    }
+    Show.done(
+        http,
+        Said.refused(
+            "Somebody else wrote this sheet down in the meantime; yours was not kept.",
+            "Look at what is there now and read yours again."),
+        "/press/sheet/" + material.code());
+  }
+}

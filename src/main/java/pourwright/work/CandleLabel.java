@@ -1,0 +1,35 @@
+package pourwright.work;
+
+import java.util.List;
+import pourwright.card.ResolvedCandle;
+import pourwright.hazard.Blend;
+import pourwright.hazard.Classification;
+import pourwright.label.BurnFacts;
+import pourwright.label.SaleGate;
+
+/**
+ * Everything the label of a candle stands on, read from the books in one look.
+ *
+ * @param candle the design with its cards
+ * @param version of the candle's card
+ * @param blend its wax mixture for any load
+ * @param loadOfTotal the load of its pour card on the total
+ * @param classification at that load
+ * @param sheets the sheets it stands on, with their revisions
+ * @param burn what was tested
+ * @param gate what stands against a sale label
+ */
+public record CandleLabel(
+    ResolvedCandle candle,
+    int version,
+    Blend blend,
+    double loadOfTotal,
+    Classification classification,
+    List<String> sheets,
+    BurnFacts burn,
+    SaleGate gate) {
+  /** Copies the list. */
+  public CandleLabel {
+    sheets = List.copyOf(sheets);
+  }
+}

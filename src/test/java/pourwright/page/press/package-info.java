@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.press;
+
+import org.jspecify.annotations.NullMarked;
