@@ -36,15 +36,17 @@ final class DataCommands {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Option(names = "--orders", required = true, paramLabel = "FILE", description = "A CSV file.")
+    @Option(names = "--orders", required = true, paramLabel = "FILE", description = "A CSV or XLSX file.")
     private Path orders = Path.of("");
 
+    @Mixin private final Reading reading = new Reading();
+
     @Option(
-        names = "--map",
-        paramLabel = "FIELD=COLUMN",
-        split = ",",
-        description = "Which column of the file holds what, such as due=\"Ship by\".")
-    private Map<String, String> map = Map.of();
+        names = "--paper",
+        paramLabel = "SIZE",
+        defaultValue = "a4",
+        description = "a4 or letter; a4 if not given.")
+    private String paper = "a4";
 
     @Option(names = "--pdf", paramLabel = "OUT", description = "Writes the sheets here.")
     private @Nullable Path pdf;
@@ -58,7 +60,7 @@ final class DataCommands {
 
     @Override
     public Integer call() {
-      return doors.plan(where.flags(), new Doors.PlanWish(orders, map, pdf, json));
+      return doors.plan(where.flags(), new Doors.PlanWish(orders, reading, pdf, paper, json));
     }
   }
 
@@ -155,11 +157,10 @@ final class DataCommands {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Parameters(paramLabel = "FILE", description = "A CSV file of orders.")
+    @Parameters(paramLabel = "FILE", description = "A CSV or XLSX file of orders.")
     private Path source = Path.of("");
 
-    @Option(names = "--map", paramLabel = "FIELD=COLUMN", split = ",")
-    private Map<String, String> map = Map.of();
+    @Mixin private final Reading reading = new Reading();
 
     Import(Doors doors) {
       this.doors = doors;
@@ -167,7 +168,7 @@ final class DataCommands {
 
     @Override
     public Integer call() {
-      return doors.importOrders(where.flags(), source, map);
+      return doors.importOrders(where.flags(), source, reading);
     }
   }
 

@@ -35,15 +35,16 @@ public interface Doors {
    * The main job without pages.
    *
    * @param orders the order file
-   * @param map which column holds what, where the file's own names do not say, such as {@code
-   *     "Due=due"}
+   * @param reading what was said about how to read it
    * @param pdf where the sheets go, if anywhere
+   * @param paper a4 or letter
    * @param json whether the plan is printed as JSON
    */
   record PlanWish(
       Path orders,
-      Map<String, String> map,
+      Reading reading,
       @org.jspecify.annotations.Nullable Path pdf,
+      String paper,
       boolean json) {}
 
   /** Reads an order file, plans, prints the plan and writes the sheets. */
@@ -72,7 +73,7 @@ public interface Doors {
   }
 
   /** Reads an order file into the order book, whole or not at all. */
-  default int importOrders(Flags flags, Path source, Map<String, String> map) {
+  default int importOrders(Flags flags, Path source, Reading reading) {
     throw new UnsupportedOperationException();
   }
 

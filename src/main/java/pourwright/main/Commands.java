@@ -7,11 +7,13 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import pourwright.cli.Doors;
 import pourwright.cli.ExitCode;
+import pourwright.cli.Reading;
 
 /** What stands behind the commands. */
 final class Commands implements Doors {
@@ -34,7 +36,7 @@ final class Commands implements Doors {
 
   @Override
   public Set<String> open() {
-    return Set.of("inspect", "bench", "passphrase", "settings");
+    return Set.of("inspect", "bench", "passphrase", "settings", "plan", "import", "demo");
   }
 
   @Override
@@ -55,6 +57,36 @@ final class Commands implements Doors {
   @Override
   public int passphrase(Flags flags) {
     return house.passphrase(flags);
+  }
+
+  private OrderDoors orderDoors() {
+    return new OrderDoors(say, writer(err), Wiring.systemClock());
+  }
+
+  @Override
+  public int plan(Flags flags, PlanWish wish) {
+    Settings settings = house.settings(flags);
+    try {
+      return orderDoors().plan(settings.data(), settings.value(Settings.Key.DB), wish);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public int importOrders(Flags flags, Path source, Reading reading) {
+    Settings settings = house.settings(flags);
+    try {
+      return orderDoors()
+          .importOrders(settings.data(), settings.value(Settings.Key.DB), source, reading);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public int demo(Flags flags, int years, long seed) {
+    return SampleStudio.demo(house.settings(flags).data(), years, seed, say, writer(err));
   }
 
   @Override

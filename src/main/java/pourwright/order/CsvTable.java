@@ -117,15 +117,6 @@ final class CsvTable {
             "delimiter", "the columns could be cut at several characters", answers));
   }
 
-  static Character delimiterNamed(String word) throws Stop {
-    for (var known : DELIMITERS.entrySet()) {
-      if (known.getValue().equalsIgnoreCase(word) || word.equals("" + known.getKey())) {
-        return known.getKey();
-      }
-    }
-    throw Stop.unreadable("'" + word + "' is no delimiter", "comma, semicolon, tab or bar");
-  }
-
   private static Table table(Decoding decoded, char delimiter, List<Table.Row> rows) {
     String words = DELIMITERS.getOrDefault(delimiter, String.valueOf(delimiter));
     return new Table("CSV", decoded.encoding(), words, rows);

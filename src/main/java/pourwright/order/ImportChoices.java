@@ -71,6 +71,23 @@ public record ImportChoices(
   }
 
   /**
+   * Reads the word for a character between columns.
+   *
+   * @throws OutOfRange when it is none
+   */
+  public static char delimiterNamed(String word) {
+    return switch (word.strip()) {
+      case "comma", "," -> ',';
+      case "semicolon", ";" -> ';';
+      case "tab" -> '\t';
+      case "bar", "|" -> '|';
+      default ->
+          throw new OutOfRange(
+              "delimiter", "'" + word + "' is no delimiter", "comma, semicolon, tab or bar");
+    };
+  }
+
+  /**
    * Reads {@code order=Name,design=Item,quantity=Qty,due=Ship by}. A comma inside a column name is
    * written twice.
    *

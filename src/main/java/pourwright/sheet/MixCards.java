@@ -146,7 +146,7 @@ final class MixCards {
       SectionDrawing.draw(ink, new double[] {x, top + 3, width, 36}, vessel, scale, 0, 0);
       x += width + gap;
     }
-    ink.text(Leaf.LEFT + 108, top + 43, "all at 1 : " + SectionDrawing.said(scale), Pen.SMALL);
+    ink.text(Leaf.LEFT + 108, top + 38.5, "all at 1 : " + SectionDrawing.said(scale), Pen.SMALL);
   }
 
   private double warnings(CastJob cast, double top) {

@@ -1,0 +1,101 @@
+package pourwright.main;
+
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import pourwright.card.CandleDesign;
+import pourwright.work.BurnTest;
+import pourwright.work.RunBurnTest;
+
+/** Burn tests of the demo studio: most pass, some fail, and a word follows a pass. */
+final class DemoTests {
+  private static final int CYCLES = 3;
+
+  private final DemoHistory history;
+  private final DemoMaking making;
+
+  DemoTests(DemoHistory history, DemoMaking making) {
+    this.history = history;
+    this.making = making;
+  }
+
+  /** Puts up to three candles of a design on test, where they stand on the shelf. */
+  void begin(CandleDesign design, boolean fails) {
+    Deque<Long> shelf = making.shelf(design.code());
+    if (shelf.isEmpty()) {
+      return;
+    }
+    List<RunBurnTest.NewSample> samples = new ArrayList<>();
+    for (int i = 0; i < 3 && !shelf.isEmpty(); i++) {
+      samples.add(new RunBurnTest.NewSample("" + (char) ('A' + i), shelf.removeFirst()));
+    }
+    BurnTest test =
+        history
+            .studio()
+            .burnTests
+            .begin(
+                history.act(),
+                new RunBurnTest.Request(
+                    design.code(), 1, "house", fails ? "a taller wick" : "for sale", samples))
+            .made();
+    List<BurnTest.Sample> placed =
+        history.studio().look(books -> books.burns().samples(test.id()));
+    for (int cycle = 1; cycle <= CYCLES; cycle++) {
+      int number = cycle;
+      history.inDays(cycle, () -> burn(test.id(), placed, number, fails));
+    }
+    history.inDays(CYCLES + 1, () -> close(test, design, fails));
+  }
+
+  private void burn(long test, List<BurnTest.Sample> samples, int number, boolean fails) {
+    for (BurnTest.Sample sample : samples) {
+      BurnTest.Cycle cycle =
+          history.studio().burnTests.light(history.act(), test, sample.id()).made();
+      int looks = history.size().busy() ? 7 : 4;
+      for (int look = 0; look <= looks; look++) {
+        history
+            .studio()
+            .burnTests
+            .look(history.act(), cycle.id(), look(look * 240.0 / looks, number, fails));
+      }
+      history.studio().burnTests.putOut(history.act(), cycle.id(), "after four hours");
+    }
+  }
+
+  private BurnTest.Look look(double minute, int number, boolean fails) {
+    double hours = minute / 60;
+    double flame = (fails ? 58 + 8 * hours : 26 + 3 * hours) + 3 * history.random().nextGaussian();
+    double pool = Math.min(72, 20 + 16 * Math.sqrt(hours) + history.random().nextGaussian());
+    return new BurnTest.Look(
+        minute,
+        520 - 5.2 * (4.0 * (number - 1) + hours),
+        Math.max(5, flame),
+        pool,
+        pool - 1,
+        Math.min(14, 2 + 2.4 * hours),
+        24 + 7 * hours,
+        23 + 5 * hours,
+        fails && hours > 2 ? "some" : "none",
+        number > 1 && hours > 3 ? "small" : "none",
+        null,
+        null,
+        false,
+        false,
+        fails && hours > 3,
+        "");
+  }
+
+  private void close(BurnTest test, CandleDesign design, boolean fails) {
+    String reasons = fails ? "flame height above the house limit of 75 mm" : "every look inside";
+    history.studio().burnTests.close(history.act(), test.id(), fails ? "fail" : "pass", reasons);
+    if (!fails) {
+      history
+          .studio()
+          .burnTests
+          .word(
+              history.act(),
+              new RunBurnTest.Word(
+                  design.code(), 1, test.id(), true, "Three candles, three cycles, my rule."));
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package pourwright.main;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import pourwright.card.CandleDesign;
+import pourwright.cli.Doors;
+import pourwright.cli.ExitCode;
+import pourwright.cli.PlanText;
+import pourwright.cli.Reading;
+import pourwright.order.DesignNames;
+import pourwright.order.OrderFile;
+import pourwright.order.OrderImport;
+import pourwright.order.OrderLine;
+import pourwright.plan.ForwardRule;
+import pourwright.sheet.Paper;
+import pourwright.sheet.PlanSheets;
+import pourwright.work.Act;
+import pourwright.work.Drawers;
+import pourwright.work.Outcome;
+import pourwright.work.Studio;
+import pourwright.work.WorkPlan;
+
+/** Order files without pages: plan one, or take one into the book. */
+final class OrderDoors {
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final Clock clock;
+
+  OrderDoors(PrintWriter out, PrintWriter err, Clock clock) {
+    this.out = out;
+    this.err = err;
+    this.clock = clock;
+  }
+
+  int plan(Path data, String db, Doors.PlanWish wish) throws IOException {
+    Paper paper = Paper.of(wish.paper());
+    if (!studioIsThere(data, db)) {
+      return ExitCode.USAGE;
+    }
+    try (Wiring wiring = Wiring.open(data, db, clock)) {
+      Studio studio = wiring.studio();
+      OrderImport.Ready ready = read(studio, wish.orders(), wish.reading());
+      if (ready == null) {
+        return ExitCode.USAGE;
+      }
+      List<OrderLine> lines = ready.lines().stream().map(OrderImport.Read::line).toList();
+      WorkPlan plan =
+          studio.look(
+              books ->
+                  WorkPlan.of(
+                      books, lines, studio.now(), clock.getZone(), new ForwardRule()));
+      if (wish.json()) {
+        out.println(PlanText.json(plan).toPrettyString());
+        out.flush();
+      } else {
+        PlanText.detected(ready.detected(), out);
+        ready.notes().forEach(n -> out.println("  " + n));
+        PlanText.print(plan, out);
+      }
+      if (wish.pdf() != null) {
+        write(plan, paper, wiring.name(), wish.pdf());
+      }
+      return plan.plan() == null ? ExitCode.ERROR : ExitCode.OK;
+    }
+  }
+
+  private void write(WorkPlan plan, Paper paper, String name, Path pdf) throws IOException {
+    try (OutputStream to = Files.newOutputStream(pdf)) {
+      PlanSheets.write(plan, paper, name, clock.instant().atZone(clock.getZone()), to);
+    }
+    err.println("pourwright: the sheets are in " + pdf);
+  }
+
+  int importOrders(Path data, String db, Path file, Reading reading) throws IOException {
+    if (!studioIsThere(data, db)) {
+      return ExitCode.USAGE;
+    }
+    try (Wiring wiring = Wiring.open(data, db, clock)) {
+      OrderImport.Ready ready = read(wiring.studio(), file, reading);
+      if (ready == null) {
+        return ExitCode.USAGE;
+      }
+      PlanText.detected(ready.detected(), out);
+      Act act = Act.of("ME", "import-" + ready.fingerprint() + "-" + clock.millis());
+      Outcome<pourwright.work.AcceptOrders.Accepted> outcome =
+          wiring.studio().acceptOrders.run(act, String.valueOf(file.getFileName()), ready);
+      if (outcome instanceof Outcome.Refused<pourwright.work.AcceptOrders.Accepted> refused) {
+        err.println("pourwright: " + refused.sentence() + "; " + refused.hint());
+        return ExitCode.USAGE;
+      }
+      var changes = outcome.made().changes();
+      out.printf(
+          "%d lines added, %d changed, %d cancelled, %d as they were%n",
+          changes.added().size(),
+          changes.edited().size(),
+          changes.cancelled().size(),
+          changes.same().size());
+      out.flush();
+      return ExitCode.OK;
+    }
+  }
+
+  private boolean studioIsThere(Path data, String db) {
+    if (db.isEmpty() && !Wiring.hasStudio(data)) {
+      err.println(
+          "pourwright: there is no studio in " + data
+              + "; start one there, or make the sample with: pourwright demo --data " + data);
+      return false;
+    }
+    return true;
+  }
+
+  /** Reads a file, or says line by line why not. */
+  private OrderImport.@Nullable Ready read(Studio studio, Path file, Reading reading)
+      throws IOException {
+    if (!Files.isRegularFile(file)) {
+      err.println("pourwright: there is no file " + file);
+      return null;
+    }
+    DesignNames names =
+        studio.look(
+            books -> DesignNames.of(Drawers.book(books).all(CandleDesign.class), Map.of()));
+    LocalDate today = studio.today();
+    OrderImport outcome =
+        OrderFile.read(Files.readAllBytes(file), names, reading.choices(today, clock.getZone()));
+    if (outcome instanceof OrderImport.Ready ready) {
+      return ready;
+    }
+    err.println("pourwright: nothing of " + file + " was taken");
+    if (outcome instanceof OrderImport.Bad bad) {
+      bad.lines().forEach(l -> err.println("  line " + l.lineNumber() + ": " + l.reason()));
+    } else if (outcome instanceof OrderImport.Ambiguous ambiguous) {
+      ambiguous
+          .questions()
+          .forEach(
+              q ->
+                  err.println(
+                      "  " + q.sentence() + "; say " + option(q.about()) + " one of "
+                          + q.answers()));
+    } else if (outcome instanceof OrderImport.Unreadable unreadable) {
+      err.println("  " + unreadable.reason() + "; " + unreadable.hint());
+    }
+    return null;
+  }
+
+  private static String option(String about) {
+    return List.of("dates", "decimal", "delimiter", "encoding", "sheet").contains(about)
+        ? "--" + about
+        : "--map " + about + "=";
+  }
+}
