@@ -1,8 +1,8 @@
 package pourwright.card;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
-import pourwright.quantity.Origin;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.shape.Hollow;
@@ -26,9 +26,6 @@ public record Vessel(
     @Nullable Sourced cavityMl,
     @Nullable String note)
     implements Card {
-  /** House: what a drawn volume may be off by, from calipers that read half a millimetre. */
-  public static final double DRAWN_UNCERTAINTY = 0.03;
-
   /** Checks that the cavity is shallower than the outside and that measures are above zero. */
   public Vessel {
     Written.head("vessel", code, name);
@@ -51,21 +48,26 @@ public record Vessel(
     return new Hollow(outer.solid(), cavity.solid());
   }
 
-  /**
-   * Mix in one piece, in ml: as measured, else as drawn with {@link #DRAWN_UNCERTAINTY}, typical of
-   * a caliper on a soft mold.
-   */
+  /** Mix in one piece, in ml: as measured, else as drawn. */
   public Sourced mixMl() {
-    return castMl != null
-        ? castMl
-        : new Sourced(hollow().wallMl(), DRAWN_UNCERTAINTY, Origin.WORKED_OUT);
+    return castMl != null ? castMl : drawnMix().volumeMl();
   }
 
   /** Cavity to the rim, in ml: as measured, else as drawn. */
   public Sourced holdsMl() {
-    return cavityMl != null
-        ? cavityMl
-        : new Sourced(cavity.solid().volumeMl(), DRAWN_UNCERTAINTY, Origin.WORKED_OUT);
+    return cavityMl != null ? cavityMl : drawnCavity().volumeMl();
+  }
+
+  /** Mix in one piece by the drawing alone. */
+  public Drawn drawnMix() {
+    return Drawn.of(
+        List.of(outer, cavity),
+        bodies -> bodies.get(0).solid().volumeMl() - bodies.get(1).solid().volumeMl());
+  }
+
+  /** Cavity to the rim by the drawing alone. */
+  public Drawn drawnCavity() {
+    return Drawn.of(List.of(cavity), bodies -> bodies.get(0).solid().volumeMl());
   }
 
   /** Thickness of the base, in mm. */

@@ -2,17 +2,36 @@ package pourwright.page.board;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import pourwright.card.CandleDesign;
+import pourwright.card.Card;
+import pourwright.card.CardBook;
+import pourwright.card.Finish;
+import pourwright.card.MixCard;
+import pourwright.card.Mold;
+import pourwright.card.Vessel;
 import pourwright.page.Desk;
 import pourwright.page.Place;
 import pourwright.page.Show;
+import pourwright.work.Drawer;
+import pourwright.work.Drawers;
 
 /** Molds, vessels and candles, drawn to scale. */
 public final class BoardPlace implements Place {
+  private static final int DRAWN_MOST = 60;
+
   private final Desk desk;
+  private final VesselView view;
+  private final Lengths numbers;
 
   /** The place, with the clock and zone of the studio. */
   public BoardPlace(Desk desk) {
     this.desk = desk;
+    this.view = new VesselView(desk);
+    this.numbers = new Lengths(desk);
   }
 
   @Override
@@ -33,9 +52,85 @@ public final class BoardPlace implements Place {
   @Override
   public void addTo(RoutesConfig routes) {
     routes.get(path(), this::show);
+    new CardRoutes<>(desk, new VesselDesk(desk)).addTo(routes);
+    new CardRoutes<>(desk, new MoldDesk()).addTo(routes);
+    new CardRoutes<>(desk, new MixDesk(desk)).addTo(routes);
+    new CardRoutes<>(desk, new FinishDesk(desk)).addTo(routes);
+    new CardRoutes<>(desk, new CandleDesk(desk)).addTo(routes);
+    new WeighRoutes(desk).addTo(routes);
+    routes.get("/board/vessel/{code}", this::showVessel);
+    routes.get("/board/candle/{code}", this::showCandle);
+  }
+
+  private CardBook book() {
+    return desk.studio().look(Drawers::book);
   }
 
   private void show(Context http) {
-    Show.page(http, "board/board.jte", BoardPage.of(purpose(), desk));
+    CardBook book = book();
+    List<BoardPage.Drawn> candles =
+        book.all(CandleDesign.class).stream()
+            .limit(DRAWN_MOST)
+            .map(c -> view.drawn(c, book))
+            .toList();
+    List<BoardPage.Drawn> vessels =
+        book.all(Vessel.class).stream().limit(DRAWN_MOST).map(view::drawn).toList();
+    Show.page(
+        http, "board/board.jte", new BoardPage(purpose(), candles, vessels, shelves(book)));
+  }
+
+  private List<BoardPage.Shelf> shelves(CardBook book) {
+    return List.of(
+        shelf(book, Drawers.MOLD, "Molds", "New mold", m -> moldLine(m)),
+        shelf(book, Drawers.MIX, "Mix cards", "New mix card", m -> mixLine(m)),
+        shelf(book, Drawers.FINISH, "Finishes", "New finish", f -> finishLine(f)));
+  }
+
+  private static String moldLine(Mold mold) {
+    return mold.count() + " of them, for " + mold.vessel()
+        + (mold.leftoverOnly() ? ", for the rest of a mix" : "");
+  }
+
+  private String mixLine(MixCard mix) {
+    return numbers.number(mix.ratio().powder())
+        + " : "
+        + numbers.number(mix.ratio().water())
+        + (mix.ratio().by() == MixCard.By.MASS ? " by mass" : " by volume");
+  }
+
+  private static String finishLine(Finish finish) {
+    int coats = finish.coats().size();
+    return coats == 0 ? "bare" : coats == 1 ? "one coat" : coats + " coats";
+  }
+
+  private static <T extends Card> BoardPage.Shelf shelf(
+      CardBook book, Drawer<T> drawer, String title, String words, Function<T, String> line) {
+    List<BoardPage.Row> rows = new ArrayList<>();
+    for (T card : book.all(drawer.type())) {
+      String path = "/board/" + drawer.name() + "/" + card.code() + "/edit";
+      rows.add(new BoardPage.Row(card.name(), path, line.apply(card)));
+    }
+    return new BoardPage.Shelf(title, "/board/" + drawer.name() + "/new", words, rows);
+  }
+
+  private void showVessel(Context http) {
+    String code = http.pathParam("code");
+    Vessel vessel =
+        book().all(Vessel.class).stream()
+            .filter(v -> v.code().equals(code))
+            .findFirst()
+            .orElseThrow(() -> new NotFoundResponse("no such vessel"));
+    Show.page(http, "board/vessel.jte", view.page(vessel));
+  }
+
+  private void showCandle(Context http) {
+    String code = http.pathParam("code");
+    CardBook book = book();
+    CandleDesign candle =
+        book.all(CandleDesign.class).stream()
+            .filter(c -> c.code().equals(code))
+            .findFirst()
+            .orElseThrow(() -> new NotFoundResponse("no such candle"));
+    Show.page(http, "board/vessel.jte", view.page(candle, book));
   }
 }

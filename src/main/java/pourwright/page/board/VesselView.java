@@ -1,0 +1,264 @@
+package pourwright.page.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pourwright.card.CandleDesign;
+import pourwright.card.CardBook;
+import pourwright.card.Drawn;
+import pourwright.card.ResolvedCandle;
+import pourwright.card.Vessel;
+import pourwright.page.Desk;
+import pourwright.page.board.VesselPage.Figure;
+import pourwright.pour.Fill;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Sourced;
+import pourwright.shape.Hollow;
+import pourwright.shape.Outline;
+import pourwright.shape.Point;
+import pourwright.wick.WickLayout;
+
+/** Makes the pages of vessels and candles from their cards. */
+final class VesselView {
+  /** Typical hardened density, in g/ml, where no casting was weighed. */
+  private static final double HARDENED_G_PER_ML = 2.0;
+
+  /** Typical density of set wax, in g/ml. */
+  private static final double SET_WAX_G_PER_ML = 0.88;
+
+  /** House: wax left when a burn ends, in mm. */
+  private static final double LEFT_MM = 10;
+
+  /** House: wick to wall, in mm. */
+  private static final double WICK_WALL_MM = 15;
+
+  /** House: least wall, in mm, below which a drawing is remarked on. */
+  private static final double WALL_MM = 6;
+
+  private final Lengths lengths;
+
+  VesselView(Desk desk) {
+    this.lengths = new Lengths(desk);
+  }
+
+  BoardPage.Drawn drawn(Vessel vessel) {
+    VesselDrawing drawing = new VesselDrawing(vessel.hollow(), lengths::rough);
+    Sourced holds = vessel.holdsMl();
+    return new BoardPage.Drawn(
+        vessel.name(),
+        "/board/vessel/" + vessel.code(),
+        "holds " + lengths.millilitres(holds.value()) + " to the rim, " + range(holds),
+        drawing.section(vessel.name(), VesselDrawing.Lines.NONE));
+  }
+
+  private static String range(Sourced value) {
+    return Lengths.plusMinus(value.relativeUncertainty()) + " (" + value.origin().words() + ")";
+  }
+
+  VesselPage page(Vessel vessel) {
+    Hollow hollow = vessel.hollow();
+    VesselDrawing drawing = new VesselDrawing(hollow, lengths::rough);
+    List<Figure> figures = new ArrayList<>();
+    figures.add(volume("Cavity to the rim", vessel.cavityMl() != null, vessel.holdsMl(),
+        vessel.drawnCavity()));
+    figures.add(volume("Mix in one piece", vessel.castMl() != null, vessel.mixMl(),
+        vessel.drawnMix()));
+    addBody(hollow, figures);
+    return new VesselPage(
+        vessel.name(),
+        "/board/vessel/" + vessel.code(),
+        drawing.section(vessel.name(), VesselDrawing.Lines.NONE),
+        drawing.plan(vessel.name(), VesselDrawing.Lines.NONE),
+        figures,
+        cautions(hollow),
+        true);
+  }
+
+  private Figure volume(String label, boolean measured, Sourced value, Drawn drawn) {
+    String range = lengths.millilitres(value.low()) + " to " + lengths.millilitres(value.high());
+    String origin = value.origin().words();
+    String more =
+        measured
+            ? origin + "; by the drawing " + lengths.millilitres(drawn.volumeMl().value())
+            : origin
+                + " from calipers that read half a millimetre; most of the range is the "
+                + drawn.widest()
+                + ". Weigh it full of water: "
+                + Lengths.plusMinus(value.relativeUncertainty())
+                + " becomes ±0.5 %.";
+    return new Figure(label, lengths.millilitres(value.value()), range, more);
+  }
+
+  private void addBody(Hollow hollow, List<Figure> figures) {
+    Hollow.Thinnest thinnest = hollow.thinnestWall();
+    figures.add(
+        new Figure(
+            "Thinnest wall, measured level",
+            lengths.rough(thinnest.mm()) + " mm",
+            "",
+            String.format(
+                Locale.ROOT,
+                "%.0f mm above the foot, towards %.0f°",
+                thinnest.heightMm(),
+                Math.toDegrees(thinnest.angle()))));
+    figures.add(
+        new Figure("Base", lengths.rough(hollow.baseMm()) + " mm", "", "measured on the axis"));
+    double fill = Math.max(0, hollow.cavity().heightMm() - CandleDesign.HEADSPACE_MM);
+    double left = Math.min(LEFT_MM, fill);
+    figures.add(
+        new Figure(
+            "Tips at",
+            degrees(hollow.balance(HARDENED_G_PER_ML, SET_WAX_G_PER_ML, fill)),
+            degrees(hollow.balance(HARDENED_G_PER_ML, SET_WAX_G_PER_ML, left)) + " burnt down",
+            "typical densities; the candle standards tilt by 10°"));
+    figures.add(
+        new Figure(
+            "Faces to seal",
+            area(hollow.insideMm2(hollow.cavity().heightMm())) + " inside",
+            area(hollow.outsideMm2()) + " outside with foot and rim",
+            "worked out"));
+  }
+
+  private static String degrees(Hollow.Balance balance) {
+    return String.format(Locale.ROOT, "%.0f°", balance.tipsAtDegrees());
+  }
+
+  private String area(double mm2) {
+    return lengths.number(mm2 / 100, 0) + " cm²";
+  }
+
+  private List<String> cautions(Hollow hollow) {
+    List<String> cautions = new ArrayList<>();
+    double wall = hollow.thinnestWall().mm();
+    if (wall <= 0) {
+      cautions.add("The cavity breaks through the wall. Look at the measures.");
+    } else if (wall < WALL_MM) {
+      cautions.add(
+          "The wall is thinner than " + lengths.rough(WALL_MM) + " mm somewhere (house): expect"
+              + " chips, and cracks where it dries unevenly.");
+    }
+    cautions.add(
+        "No published standard covers a cementitious candle vessel. Only tests of the finished"
+            + " candle tell whether it may carry a flame.");
+    return cautions;
+  }
+
+  BoardPage.Drawn drawn(CandleDesign candle, CardBook book) {
+    Vessel vessel = book.vessel(candle.vessel());
+    VesselDrawing drawing = new VesselDrawing(vessel.hollow(), lengths::rough);
+    String wicks = candle.wicks().count() == 1 ? "1 wick" : candle.wicks().count() + " wicks";
+    String line;
+    VesselDrawing.Lines lines;
+    try {
+      ResolvedCandle resolved = candle.resolve(book);
+      line = "about " + lengths.grams(resolved.netG().value(), 1) + " net, " + wicks;
+      lines = lines(resolved, false);
+    } catch (OutOfRange e) {
+      line = wicks + "; " + e.sentence();
+      lines = VesselDrawing.Lines.NONE;
+    }
+    return new BoardPage.Drawn(
+        candle.name(),
+        "/board/candle/" + candle.code(),
+        line,
+        drawing.section(candle.name(), lines));
+  }
+
+  private static Fill fill(ResolvedCandle candle) {
+    return Fill.of(
+        candle.vessel().cavity().solid(),
+        candle.design().headspaceMm(),
+        candle.pour().densities(),
+        0,
+        0);
+  }
+
+  private static VesselDrawing.Lines lines(ResolvedCandle candle, boolean layOut) {
+    Fill fill = fill(candle);
+    Outline base = candle.vessel().cavity().solid().bottom();
+    return new VesselDrawing.Lines(
+        fill.setLineMm(), fill.hotLineMm(), wicks(candle.design(), base, layOut));
+  }
+
+  private static List<Point> wicks(CandleDesign candle, Outline base, boolean layOut) {
+    if (!candle.wicks().positionsMm().isEmpty()) {
+      return candle.wicks().positionsMm().stream()
+          .map(p -> new Point(p.get(0), p.get(1)))
+          .toList();
+    }
+    int count = candle.wicks().count();
+    if (count == 1) {
+      return List.of(Point.ORIGIN);
+    }
+    if (!layOut) {
+      return List.of();
+    }
+    try {
+      WickLayout.Clearances clearances = new WickLayout.Clearances(WICK_WALL_MM, 30, true);
+      WickLayout layout = WickLayout.of(base, clearances, count);
+      double turn = -Math.toRadians(layout.turnedDeg());
+      return layout.positions().stream()
+          .map(p -> Point.polar(p.length(), p.angle() + turn))
+          .toList();
+    } catch (OutOfRange e) {
+      return List.of();
+    }
+  }
+
+  VesselPage page(CandleDesign candle, CardBook book) {
+    Vessel vessel = book.vessel(candle.vessel());
+    VesselDrawing drawing = new VesselDrawing(vessel.hollow(), lengths::rough);
+    List<Figure> figures = new ArrayList<>();
+    List<String> cautions = new ArrayList<>();
+    VesselDrawing.Lines lines = VesselDrawing.Lines.NONE;
+    try {
+      ResolvedCandle resolved = candle.resolve(book);
+      lines = lines(resolved, true);
+      addFill(resolved, figures);
+    } catch (OutOfRange e) {
+      cautions.add("The wax cannot be worked out: " + e.sentence() + ". " + e.hint() + ".");
+    }
+    figures.add(
+        new Figure(
+            "Wicks",
+            String.valueOf(candle.wicks().count()),
+            "",
+            candle.wicks().positionsMm().isEmpty()
+                ? "places laid out by covering the surface, 15 mm from the wall (house)"
+                : "places as written on the card"));
+    addBody(vessel.hollow(), figures);
+    cautions.addAll(cautions(vessel.hollow()));
+    return new VesselPage(
+        candle.name(),
+        "/board/candle/" + candle.code(),
+        drawing.section(candle.name(), lines),
+        drawing.plan(candle.name(), lines),
+        figures,
+        cautions,
+        false);
+  }
+
+  private void addFill(ResolvedCandle candle, List<Figure> figures) {
+    Sourced net = candle.netG();
+    Fill fill = fill(candle);
+    figures.add(
+        new Figure(
+            "Wax and fragrance",
+            lengths.grams(net.value(), 1),
+            Lengths.plusMinus(net.relativeUncertainty()),
+            "up to the fill line, "
+                + lengths.rough(candle.design().headspaceMm())
+                + " mm under the rim"
+                + (candle.vessel().cavityMl() == null
+                    ? "; weigh the vessel full of water to narrow it"
+                    : "")));
+    figures.add(
+        new Figure(
+            "Hot line",
+            lengths.rough(fill.hotLineMm()) + " mm",
+            "above the base",
+            "hot wax stands higher and sinks as it sets to "
+                + lengths.rough(fill.setLineMm())
+                + " mm"));
+  }
+}

@@ -1,0 +1,132 @@
+package pourwright.page.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.card.Vessel;
+import pourwright.page.OpenStudio;
+import pourwright.page.Visitor;
+import pourwright.work.CardVersion;
+import pourwright.work.Drawers;
+
+class DrawingBoardTest {
+  private OpenStudio open;
+  private Visitor visitor;
+
+  @BeforeEach
+  void openTheStudio(@TempDir Path folder) {
+    open = new OpenStudio(folder);
+    visitor = open.visitor();
+  }
+
+  @AfterEach
+  void closeTheStudio() {
+    open.close();
+  }
+
+  private static Map<String, String> cup() {
+    Map<String, String> cup = new LinkedHashMap<>();
+    cup.put("name", "Harbour cup");
+    cup.put("outer_length", "90 mm");
+    cup.put("outer_height", "100");
+    cup.put("cavity_length", "74");
+    cup.put("cavity_height", "90");
+    cup.put("by", "AB");
+    return cup;
+  }
+
+  private CardVersion<Vessel> current() {
+    return open.studio
+        .look(b -> b.cards().current(Drawers.VESSEL, "harbour-cup"))
+        .orElseThrow();
+  }
+
+  @Test
+  void aVesselIsDrawnFromTwoMeasuresAndAHeight() {
+    HttpResponse<String> saved = visitor.post("/board/vessel/new", "/board/vessel/new", cup());
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    Document page = visitor.page("/board/vessel/harbour-cup");
+    assertThat(page.select("svg")).hasSize(2);
+    assertThat(page.text()).contains("249.1 ml").contains("387.1 ml").contains("Thinnest wall");
+    assertThat(page.text()).contains("worked out").contains("becomes ±0.5 %");
+    assertThat(visitor.page("/board").text()).contains("Harbour cup");
+  }
+
+  @Test
+  void weighingItWithWaterBeatsTheDrawing() {
+    visitor.post("/board/vessel/new", "/board/vessel/new", cup());
+    String path = "/board/vessel/harbour-cup/weigh";
+    HttpResponse<String> saved =
+        visitor.post(
+            path,
+            path,
+            Map.of("empty_g", "520", "full_g", "905", "water_c", "20", "by", "AB"));
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    assertThat(current().body().holdsMl().value()).isBetween(386.0, 386.2);
+    assertThat(visitor.page("/board/vessel/harbour-cup").text()).contains("measured here");
+  }
+
+  @Test
+  void waterAndDrawingThatDisagreeAreShownWithTheLikeliestCause() {
+    visitor.post("/board/vessel/new", "/board/vessel/new", cup());
+    String path = "/board/vessel/harbour-cup/weigh";
+    visitor.post(
+        path, path, Map.of("empty_g", "520", "full_g", "720", "water_c", "20", "by", "AB"));
+    assertThat(visitor.page("/board/vessel/harbour-cup").text())
+        .contains("The drawing says")
+        .contains("Likeliest");
+  }
+
+  @Test
+  void whatCannotBeDrawnIsRefusedBesideItsField() {
+    Map<String, String> deep = cup();
+    deep.put("cavity_height", "120");
+    HttpResponse<String> refused = visitor.post("/board/vessel/new", "/board/vessel/new", deep);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("leaves no base");
+    Map<String, String> vague = cup();
+    vague.put("outer_length", "3,000");
+    HttpResponse<String> unclear = visitor.post("/board/vessel/new", "/board/vessel/new", vague);
+    assertThat(unclear.body()).contains("may mean 3.000 or 3000");
+  }
+
+  @Test
+  void twoWhoEditTheSameVesselSeeBothAndNothingIsOverwritten() {
+    visitor.post("/board/vessel/new", "/board/vessel/new", cup());
+    String path = "/board/vessel/harbour-cup/edit";
+    Map<String, String> hers = cup();
+    hers.put("outer_length", "92");
+    hers.put("based_on", "1");
+    assertThat(visitor.post(path, path, hers).statusCode()).isEqualTo(303);
+    Map<String, String> his = cup();
+    his.put("outer_length", "96");
+    his.put("based_on", "1");
+    HttpResponse<String> conflict = visitor.post(path, path, his);
+    assertThat(conflict.statusCode()).isEqualTo(422);
+    assertThat(conflict.body()).contains("newer version").contains("92 mm").contains("96");
+    assertThat(current().body().outer().bottom().sizes().get("diameter_mm")).isEqualTo(92.0);
+  }
+
+  @Test
+  void theInventedStudiosDesignsAreAllDrawn() {
+    open.withDemoCards();
+    Document board = visitor.page("/board");
+    assertThat(board.select(".card svg").size()).isGreaterThanOrEqualTo(8);
+    for (String link : board.select(".card h3 a").eachAttr("href")) {
+      HttpResponse<String> page = visitor.get(link);
+      assertThat(page.statusCode()).as(link).isEqualTo(200);
+      assertThat(page.body()).as(link).doesNotContain("NaN");
+    }
+    for (String link : board.select(".card li a").eachAttr("href")) {
+      assertThat(visitor.get(link).statusCode()).as(link).isEqualTo(200);
+    }
+  }
+}

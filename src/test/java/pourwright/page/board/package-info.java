@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.board;
+
+import org.jspecify.annotations.NullMarked;
