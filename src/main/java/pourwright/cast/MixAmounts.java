@@ -48,20 +48,59 @@ public record MixAmounts(
     return sum;
   }
 
+  /** House: how much more than needed is mixed at most, to round without changing the ratio. */
+  private static final double MORE = 0.03;
+
   /**
-   * Amounts a scale can weigh, with the ratio kept: the powder goes to a whole number of steps, the
-   * rest follows and is rounded to its own steps.
+   * Amounts a scale can weigh: of all whole steps of powder up to 3 % more than needed, the one at
+   * which rounding the other parts changes the ratio least.
    *
    * @param stepG smallest step of the scale, in g
    */
   public MixAmounts roundedTo(double stepG) {
-    double powder = Math.max(stepG, Math.ceil(powderG / stepG - 1e-9) * stepG);
+    long from = Math.max(1, (long) Math.ceil(powderG / stepG - 1e-9));
+    long to = Math.max(from, (long) Math.floor(powderG * (1 + MORE) / stepG));
+    MixAmounts best = weighable(from, stepG);
+    double least = off(best);
+    for (long steps = from + 1; steps <= Math.min(to, from + 2000) && least > 1e-9; steps++) {
+      MixAmounts tried = weighable(steps, stepG);
+      double off = off(tried);
+      if (off < least - 1e-9) {
+        best = tried;
+        least = off;
+      }
+    }
+    return best;
+  }
+
+  private MixAmounts weighable(long steps, double stepG) {
+    double powder = round(steps * stepG, stepG);
     MixAmounts kept = times(powder / powderG);
     return new MixAmounts(
         powder,
-        kept.additionsG.stream().map(g -> Math.rint(g / stepG) * stepG).toList(),
-        Math.rint(kept.waterG / stepG) * stepG,
-        Math.rint(kept.liquidG / stepG) * stepG,
+        kept.additionsG.stream().map(g -> round(g, stepG)).toList(),
+        round(kept.waterG, stepG),
+        round(kept.liquidG, stepG),
         kept.volumeMl);
+  }
+
+  private static double round(double grams, double stepG) {
+    double steps = Math.rint(grams / stepG);
+    return stepG < 1 ? steps / Math.rint(1 / stepG) : steps * stepG;
+  }
+
+  /** Largest change of a part's share by the rounding. */
+  private double off(MixAmounts rounded) {
+    double factor = rounded.powderG / powderG;
+    double off = share(rounded.waterG, waterG * factor);
+    off = Math.max(off, share(rounded.liquidG, liquidG * factor));
+    for (int i = 0; i < additionsG.size(); i++) {
+      off = Math.max(off, share(rounded.additionsG.get(i), additionsG.get(i) * factor));
+    }
+    return off;
+  }
+
+  private static double share(double is, double should) {
+    return should == 0 ? 0 : Math.abs(is / should - 1);
   }
 }

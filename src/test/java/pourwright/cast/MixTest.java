@@ -227,10 +227,21 @@ class MixTest {
   }
 
   @Test
-  void roundingToTheScaleKeepsTheRatioToHalfAStep() {
+  void roundingToTheScaleFindsAmountsThatKeepTheRatio() {
     MixAmounts rounded = mortar(0.45, 1.5, 0.03, 0.03).amounts(250, 0.1, 0).roundedTo(1);
     assertThat(rounded.powderG()).isEqualTo(200);
     assertThat(rounded.additionsG()).containsExactly(300.0, 6.0);
     assertThat(rounded.waterG()).isEqualTo(90);
+  }
+
+  @Property
+  void roundingNeverMixesTooLittleNorMoreThanThreeInAHundredTooMuch(
+      @ForAll @DoubleRange(min = 60, max = 5000) double volume,
+      @ForAll @DoubleRange(min = 0.2, max = 0.6) double waterToPowder) {
+    MixAmounts exact = mortar(waterToPowder, 1.2, 0.03, 0.02).amounts(volume, 0.1, 0);
+    MixAmounts rounded = exact.roundedTo(0.1);
+    assertThat(rounded.powderG()).isBetween(exact.powderG() - 1e-6, exact.powderG() * 1.03 + 0.1);
+    double ratio = rounded.waterG() / rounded.powderG();
+    assertThat(ratio).isCloseTo(waterToPowder, within(0.06 / exact.powderG() + 1e-9));
   }
 }

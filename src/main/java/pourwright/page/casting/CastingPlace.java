@@ -2,9 +2,20 @@ package pourwright.page.casting;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import pourwright.batch.Batch;
+import pourwright.batch.BatchKind;
+import pourwright.card.CardBook;
+import pourwright.card.MixCard;
+import pourwright.card.Vessel;
 import pourwright.page.Desk;
 import pourwright.page.Place;
 import pourwright.page.Show;
+import pourwright.work.Books;
+import pourwright.work.Drawers;
+import pourwright.work.PieceBook;
 
 /** Mix, cast, set, demold, sand, seal, prove tight. */
 public final class CastingPlace implements Place {
@@ -33,9 +44,45 @@ public final class CastingPlace implements Place {
   @Override
   public void addTo(RoutesConfig routes) {
     routes.get(path(), this::show);
+    new SheetDesk(desk).addTo(routes);
+    new PiecesDesk(desk).addTo(routes);
+    new CastDesk(desk).addTo(routes);
   }
 
   private void show(Context http) {
-    Show.page(http, "casting/casting.jte", CastingPage.of(purpose(), desk));
+    Show.page(http, "casting/casting.jte", desk.studio().look(this::page));
+  }
+
+  private CastingPage page(Books books) {
+    CardBook book = Drawers.book(books);
+    List<CastingPage.Running> running = new ArrayList<>();
+    for (Batch batch : books.batches().running()) {
+      if (batch.plan().kind() == BatchKind.CAST) {
+        running.add(
+            new CastingPage.Running(
+                batch.mark().text(),
+                "/casting/" + batch.id(),
+                CastReader.what(batch, book),
+                CastReader.next(books, batch)));
+      }
+    }
+    boolean ready = !book.all(MixCard.class).isEmpty() && !book.all(Vessel.class).isEmpty();
+    return new CastingPage(purpose(), running, standing(books), ready);
+  }
+
+  private static List<CastingPage.Standing> standing(Books books) {
+    Map<PieceBook.DesignState, Long> counts = books.pieces().counts();
+    List<CastingPage.Standing> standing = new ArrayList<>();
+    for (Bay bay : Bay.values()) {
+      long count =
+          counts.entrySet().stream()
+              .filter(e -> e.getKey().state().equals(bay.state()))
+              .mapToLong(Map.Entry::getValue)
+              .sum();
+      standing.add(
+          new CastingPage.Standing(
+              bay.words(), "/casting/pieces/" + bay.state(), count, bay.next()));
+    }
+    return standing;
   }
 }

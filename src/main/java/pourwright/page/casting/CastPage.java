@@ -1,0 +1,76 @@
+package pourwright.page.casting;
+
+import java.util.List;
+import java.util.Map;
+import pourwright.page.Form;
+
+/**
+ * A cast at the bench, one step a screen: finished strings.
+ *
+ * @param heading mark and what is cast
+ * @param path of the cast
+ * @param form what was entered
+ * @param step the step to be done, null once all are
+ * @param demold what came out, for the end
+ * @param done steps that were recorded
+ * @param photos files that were kept with it
+ * @param subject what a photo belongs to
+ * @param finished whether the cast is closed
+ */
+public record CastPage(
+    String heading,
+    String path,
+    Form form,
+    @org.jspecify.annotations.Nullable Step step,
+    List<Demold> demold,
+    List<String> done,
+    Map<String, String> photos,
+    String subject,
+    boolean finished) {
+
+  /**
+   * The step to be done.
+   *
+   * @param key of it
+   * @param number such as "step 3 of 9"
+   * @param sentence what to do
+   * @param caution what to mind, or an empty string
+   * @param weighs what is weighed
+   * @param takesTemperature whether a thermometer belongs to it
+   */
+  public record Step(
+      String key,
+      String number,
+      String sentence,
+      String caution,
+      List<Weigh> weighs,
+      boolean takesTemperature) {}
+
+  /**
+   * Something to weigh.
+   *
+   * @param field of the form
+   * @param name as it is read
+   * @param figure the amount, digits only
+   * @param unit of it
+   */
+  public record Weigh(String field, String name, String figure, String unit) {}
+
+  /**
+   * Castings of a vessel that come out of their molds.
+   *
+   * @param design code
+   * @param name as it is read
+   * @param cast how many were cast
+   */
+  public record Demold(String design, String name, int cast) {}
+
+  /** The defects by the name of their field. */
+  public Map<String, String> defects() {
+    Map<String, String> defects = new java.util.LinkedHashMap<>();
+    for (pourwright.cast.Defect defect : pourwright.cast.Defect.values()) {
+      defects.put(defect.reading(), defect.words());
+    }
+    return defects;
+  }
+}

@@ -1,0 +1,153 @@
+package pourwright.page.casting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pourwright.batch.Batch;
+import pourwright.batch.BatchPlan;
+import pourwright.batch.PlannedAmount;
+import pourwright.batch.PlannedStep;
+import pourwright.batch.RecordedStep;
+import pourwright.card.CardBook;
+import pourwright.card.Vessel;
+import pourwright.material.Material;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.board.Lengths;
+import pourwright.work.Attachment;
+import pourwright.work.Books;
+import pourwright.work.CastSheet;
+import pourwright.work.CastWalk;
+import pourwright.work.Drawers;
+import pourwright.work.Subject;
+
+/** Reads a cast from the books into finished strings. */
+final class CastReader {
+  private static final Map<String, String> CAUTIONS =
+      Map.of(
+          CastWalk.POWDER,
+          "Cement and sand dust harm the lungs: mask on (N95 or better), no dry sweeping. Wet"
+              + " cement burns the skin: gloves, goggles, rinse splashes at once.",
+          "rest-water",
+          "Stop when it pours. More water makes it weaker and leakier.");
+
+  private final Desk desk;
+  private final Lengths numbers;
+
+  CastReader(Desk desk) {
+    this.desk = desk;
+    this.numbers = new Lengths(desk);
+  }
+
+  static String what(Batch batch, CardBook book) {
+    return batch.plan().makes().stream()
+        .map(m -> m.count() + " × " + name(book, m.design()))
+        .collect(Collectors.joining(", "));
+  }
+
+  static String name(CardBook book, String vessel) {
+    return book.all(Vessel.class).stream()
+        .filter(v -> v.code().equals(vessel))
+        .map(Vessel::name)
+        .findFirst()
+        .orElse(vessel);
+  }
+
+  /** The first planned step that nobody recorded yet. */
+  static Optional<PlannedStep> nextStep(Books books, Batch batch) {
+    Set<String> recorded =
+        books.batches().steps(batch.id()).stream()
+            .map(RecordedStep::key)
+            .collect(Collectors.toSet());
+    return batch.plan().steps().stream().filter(s -> !recorded.contains(s.key())).findFirst();
+  }
+
+  static String next(Books books, Batch batch) {
+    return nextStep(books, batch).map(PlannedStep::sentence).orElse("Demold.");
+  }
+
+  CastPage page(Books books, Batch batch, Form form) {
+    CardBook book = Drawers.book(books);
+    Optional<PlannedStep> next = batch.isRunning() ? nextStep(books, batch) : Optional.empty();
+    Subject subject = Subject.of(Subject.Kind.BATCH, batch.id());
+    Map<String, String> photos = new LinkedHashMap<>();
+    for (Attachment photo : books.attachments().of(subject)) {
+      photos.put("/files/" + photo.id(), photo.name());
+    }
+    return new CastPage(
+        batch.mark().text() + ": " + what(batch, book),
+        "/casting/" + batch.id(),
+        form,
+        next.map(s -> step(batch, book, s)).orElse(null),
+        demold(batch, book),
+        done(books, batch, book),
+        photos,
+        "batch/" + batch.id(),
+        !batch.isRunning());
+  }
+
+  private CastPage.Step step(Batch batch, CardBook book, PlannedStep step) {
+    List<PlannedStep> all = batch.plan().steps();
+    List<CastPage.Weigh> weighs = new ArrayList<>();
+    for (PlannedAmount amount : step.amounts()) {
+      String figure = numbers.number(amount.amount().inUsualUnit());
+      weighs.add(
+          new CastPage.Weigh(
+              field(amount.material()),
+              materialName(book, amount.material()),
+              figure,
+              amount.amount().usualUnit()));
+    }
+    return new CastPage.Step(
+        step.key(),
+        "step " + (all.indexOf(step) + 1) + " of " + all.size(),
+        step.sentence(),
+        CAUTIONS.getOrDefault(step.key(), ""),
+        weighs,
+        step.takesTemperature());
+  }
+
+  static String field(String material) {
+    return "used_" + material;
+  }
+
+  private static String materialName(CardBook book, String code) {
+    return code.equals(CastSheet.WATER)
+        ? "Water"
+        : book.materials().find(code).map(Material::name).orElse(code);
+  }
+
+  private static List<CastPage.Demold> demold(Batch batch, CardBook book) {
+    List<CastPage.Demold> demold = new ArrayList<>();
+    for (BatchPlan.Makes makes : batch.plan().makes()) {
+      demold.add(
+          new CastPage.Demold(makes.design(), name(book, makes.design()), makes.count()));
+    }
+    return demold;
+  }
+
+  private List<String> done(Books books, Batch batch, CardBook book) {
+    List<String> done = new ArrayList<>();
+    for (RecordedStep step : books.batches().steps(batch.id())) {
+      StringBuilder line = new StringBuilder();
+      line.append(step.at().atZone(desk.zone()).toLocalTime().withNano(0).withSecond(0));
+      line.append(' ').append(step.key());
+      for (RecordedStep.Used used : step.used()) {
+        line.append(", ").append(numbers.number(used.amount().inUsualUnit()));
+        line.append(' ').append(used.amount().usualUnit()).append(' ');
+        line.append(materialName(book, used.material()));
+        line.append(used.lot() == null ? " (no lot had it)" : "");
+      }
+      if (!step.note().isEmpty()) {
+        line.append(": ").append(step.note());
+      }
+      line.append(" (").append(step.by()).append(')');
+      done.add(line.toString());
+    }
+    return done;
+  }
+}

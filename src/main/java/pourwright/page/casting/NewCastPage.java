@@ -1,0 +1,13 @@
+package pourwright.page.casting;
+
+import java.util.Map;
+import pourwright.page.Form;
+
+/**
+ * What is to be cast: finished strings.
+ *
+ * @param form what was entered
+ * @param mixes mix cards by code
+ * @param vessels vessels by code, with an empty choice
+ */
+public record NewCastPage(Form form, Map<String, String> mixes, Map<String, String> vessels) {}

@@ -1,0 +1,51 @@
+package pourwright.page.casting;
+
+import java.util.List;
+import pourwright.page.Form;
+
+/**
+ * Vessels in one state, and what may happen to them next: finished strings.
+ *
+ * @param title such as "Hardened vessels"
+ * @param state code
+ * @param form what was entered
+ * @param groups by cast
+ * @param acts what may be recorded
+ * @param cautions what to mind
+ */
+public record PiecesPage(
+    String title,
+    String state,
+    Form form,
+    List<Group> groups,
+    List<Act> acts,
+    List<String> cautions) {
+
+  /**
+   * Vessels out of one cast.
+   *
+   * @param title design and cast
+   * @param pieces marks with their numbers
+   * @param since when they came to stand here
+   */
+  public record Group(String title, List<Tick> pieces, String since) {}
+
+  /**
+   * A piece to tick.
+   *
+   * @param id number
+   * @param mark as it stands on it
+   * @param grade or an empty string
+   */
+  public record Tick(String id, String mark, String grade) {}
+
+  /**
+   * Something that may be recorded.
+   *
+   * @param step code
+   * @param words on the button
+   * @param hint what it means
+   * @param weighs whether two weighings prove it
+   */
+  public record Act(String step, String words, String hint, boolean weighs) {}
+}

@@ -1,0 +1,221 @@
+package pourwright.page.casting;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.batch.Batch;
+import pourwright.card.CardBook;
+import pourwright.card.MixCard;
+import pourwright.card.Vessel;
+import pourwright.cast.MixSplit;
+import pourwright.material.Property;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.page.board.Lengths;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Sourced;
+import pourwright.work.Act;
+import pourwright.work.CastSheet;
+import pourwright.work.CastWalk;
+import pourwright.work.Drawers;
+import pourwright.work.Outcome;
+
+/** What is to be cast, the mix sheet for it, and the beginning of the cast. */
+final class SheetDesk {
+  private static final String NEW = "casting/new.jte";
+  private static final int ROWS = 3;
+  private static final List<String> ASKED =
+      List.of(
+          "mix", "vessel1", "count1", "vessel2", "count2", "vessel3", "count3", "water_c",
+          "room_c", "step");
+
+  private final Desk desk;
+  private final Lengths numbers;
+
+  SheetDesk(Desk desk) {
+    this.desk = desk;
+    this.numbers = new Lengths(desk);
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.get("/casting/new", this::showNew);
+    routes.get("/casting/sheet", this::showSheet);
+    routes.post("/casting/start", this::start);
+  }
+
+  private void showNew(Context http) {
+    Map<String, String> fresh = new LinkedHashMap<>();
+    fresh.put("count1", "1");
+    fresh.put("water_c", numbers.number(20));
+    fresh.put("room_c", numbers.number(20));
+    fresh.put("step", numbers.number(1));
+    http.queryParamMap().forEach((name, values) -> fresh.put(name, values.get(0)));
+    Show.page(http, NEW, page(Form.startingFrom(fresh)));
+  }
+
+  private NewCastPage page(Form form) {
+    CardBook book = desk.studio().look(Drawers::book);
+    Map<String, String> mixes = new LinkedHashMap<>();
+    book.all(MixCard.class).forEach(m -> mixes.put(m.code(), m.name()));
+    Map<String, String> vessels = new LinkedHashMap<>();
+    vessels.put("", "none");
+    book.all(Vessel.class).forEach(v -> vessels.put(v.code(), v.name()));
+    return new NewCastPage(form, mixes, vessels);
+  }
+
+  private void showSheet(Context http) {
+    Map<String, String> asked = new LinkedHashMap<>();
+    ASKED.forEach(name -> asked.put(name, String.valueOf(orEmpty(http.queryParam(name)))));
+    Form form = Form.startingFrom(asked);
+    Optional<CastSheet> sheet = sheet(form);
+    if (sheet.isEmpty()) {
+      Show.again(http, NEW, page(form));
+      return;
+    }
+    Show.page(http, "casting/sheet.jte", page(sheet.get(), asked));
+  }
+
+  private static String orEmpty(@org.jspecify.annotations.Nullable String text) {
+    return text == null ? "" : text;
+  }
+
+  private Optional<CastSheet> sheet(Form form) {
+    String mix = form.text("mix", "a mix card; write one at the drawing board");
+    List<CastSheet.Fill> fills = new ArrayList<>();
+    for (int i = 1; i <= ROWS; i++) {
+      String vessel = form.optionalText("vessel" + i);
+      if (!vessel.isEmpty()) {
+        form.count("count" + i, "how many", 1, 500)
+            .ifPresent(count -> fills.add(new CastSheet.Fill(vessel, count)));
+      }
+    }
+    Optional<Double> water = numbers.readCelsius(form, "water_c", "the water's temperature");
+    Optional<Double> room = numbers.readCelsius(form, "room_c", "the room's temperature");
+    Optional<Double> step = numbers.readNumber(form, "step", "the scale's step");
+    if (fills.isEmpty()) {
+      form.complain("vessel1", "Please choose at least one vessel.");
+    }
+    if (!form.ok() || water.isEmpty() || room.isEmpty() || step.isEmpty()) {
+      return Optional.empty();
+    }
+    CastSheet.Ask ask =
+        new CastSheet.Ask(mix, fills, water.get(), room.get(), step.get());
+    try {
+      return Optional.of(desk.studio().look(books -> CastWalk.sheet(books, ask)));
+    } catch (OutOfRange e) {
+      form.complain(ASKED.contains(e.field()) ? e.field() : "mix",
+          e.sentence() + ": " + e.hint() + ".");
+      return Optional.empty();
+    }
+  }
+
+  private SheetPage page(CastSheet sheet, Map<String, String> asked) {
+    double step = sheet.ask().stepG();
+    List<SheetPage.Line> lines = new ArrayList<>();
+    for (CastSheet.Line line : sheet.lines()) {
+      String range = "";
+      if (line.material().equals(sheet.mix().powder().code())) {
+        range = range(sheet.powderRange(), step);
+      } else if (line.material().equals(CastSheet.WATER)) {
+        range = range(sheet.waterRange(), step);
+      }
+      lines.add(new SheetPage.Line(line.name(), numbers.grams(line.grams(), step), range));
+    }
+    lines.add(
+        new SheetPage.Line("All together", numbers.grams(sheet.amounts().totalG(), step), ""));
+    String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + " castings";
+    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked);
+  }
+
+  private String range(Sourced value, double step) {
+    return numbers.grams(value.low(), step) + " to " + numbers.grams(value.high(), step);
+  }
+
+  private List<SheetPage.Fact> facts(CastSheet sheet) {
+    List<SheetPage.Fact> facts = new ArrayList<>();
+    double byMass = 1 / sheet.mix().mix().waterToPowder();
+    facts.add(
+        new SheetPage.Fact(
+            "Powder to water by mass",
+            numbers.number(byMass, 2) + " : 1",
+            "water is " + numbers.number(1 / byMass, 3) + " of the powder"));
+    Double byVolume = sheet.mix().mix().powderToWaterByVolume();
+    Optional<Sourced> bulk = sheet.mix().powder().property(Property.BULK_DENSITY_G_PER_ML);
+    facts.add(
+        byVolume == null || bulk.isEmpty()
+            ? new SheetPage.Fact("Powder to water by volume", "not known",
+                "weigh a level scoop of the powder five times")
+            : new SheetPage.Fact(
+                "Powder to water by volume",
+                numbers.number(byVolume, 2) + " : 1",
+                "with a bulk density of "
+                    + numbers.number(bulk.get().value(), 2)
+                    + " g/ml "
+                    + Lengths.plusMinus(bulk.get().relativeUncertainty())
+                    + ", "
+                    + bulk.get().origin().words()));
+    facts.add(
+        new SheetPage.Fact(
+            "Into the molds",
+            numbers.millilitres(sheet.freshMl().value()),
+            Lengths.plusMinus(sheet.freshMl().relativeUncertainty())
+                + "; fresh density "
+                + numbers.number(sheet.exact().freshGPerMl(), 2)
+                + " g/ml; waste and residue come on top"));
+    facts.add(
+        new SheetPage.Fact(
+            "Pot life today",
+            numbers.number(sheet.potLifeMin(), 0) + " min",
+            "at the room's temperature, with a usual activation energy; your own set times narrow"
+                + " it"));
+    facts.add(
+        new SheetPage.Fact(
+            "Demold from", numbers.number(sheet.demoldFromH(), 1) + " h", "after covering"));
+    return facts;
+  }
+
+  private List<String> warnings(CastSheet sheet) {
+    List<String> warnings = new ArrayList<>(sheet.warnings());
+    MixSplit split = sheet.split();
+    if (split == null) {
+      warnings.add(
+          "At this temperature the mix stiffens before one mold is filled. Use cooler water, or a"
+              + " retarder by the powder's sheet.");
+    } else if (split.mixings() > 1) {
+      warnings.add(
+          "Too much for one mixing: it would stiffen before the last mold. Make "
+              + split.mixings()
+              + " mixings of at most "
+              + split.moldsEach()
+              + " castings each.");
+    }
+    return warnings;
+  }
+
+  private void start(Context http) {
+    Form form = Form.of(http);
+    Optional<CastSheet> sheet = sheet(form);
+    Optional<Act> act = form.act(http, "");
+    if (sheet.isEmpty() || act.isEmpty()) {
+      Show.again(http, NEW, page(form));
+      return;
+    }
+    Outcome<Batch> outcome = desk.studio().startCast.run(act.get(), sheet.get().plan());
+    if (outcome instanceof Outcome.Refused<Batch> refused) {
+      form.complain("mix", refused.sentence() + ": " + refused.hint() + ".");
+      Show.again(http, NEW, page(form));
+      return;
+    }
+    Batch batch = outcome.made();
+    Show.done(
+        http,
+        Said.done("Cast " + batch.mark().text() + " begun. Write the mark on the tray card."),
+        "/casting/" + batch.id());
+  }
+}

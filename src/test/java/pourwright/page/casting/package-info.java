@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.casting;
+
+import org.jspecify.annotations.NullMarked;
