@@ -81,10 +81,10 @@ public record Burn(
       Check.between("step_max_s", stepMaxS, 0.01, 300);
     }
 
-    /** The usual: symmetry used, single precision in three dimensions, steps up to 60 s. */
+    /** The usual: symmetry used, single precision in three dimensions, steps up to 30 s. */
     public static Fineness of(double hours, double gridMm, double recordEveryS, Solver solver) {
       return new Fineness(
-          hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 60);
+          hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 30);
     }
 
     /** The same with other threads. */

@@ -34,7 +34,6 @@ public final class Simulation {
   private double returnedJ;
   private double carriedJ;
   private double fullAtH = Double.NaN;
-  private double limitedAtShare = Double.NaN;
   private double owed;
   private boolean out;
 
@@ -169,9 +168,7 @@ public final class Simulation {
       join(stepper);
     } else {
       tract.connect(level.plane, level.share);
-      boolean farther = !(Math.abs(level.share - limitedAtShare) < 0.1);
-      stepper.reload(level.plane, farther);
-      limitedAtShare = farther ? level.share : limitedAtShare;
+      stepper.reload(level.plane);
     }
   }
 
@@ -179,11 +176,11 @@ public final class Simulation {
   private void dropRow(Stepper stepper, double row) {
     carriedJ += carried(level.plane, 1);
     tract.empty(level.plane);
-    stepper.reload(level.plane, true);
+    stepper.reload(level.plane);
     level.plane--;
     owed = (owed - 1) * row / (waxArea(level.plane) * of.tall[level.plane]);
     tract.connect(level.plane, 1);
-    stepper.reload(level.plane, true);
+    stepper.reload(level.plane);
   }
 
   private double waxArea(int z) {
@@ -233,9 +230,8 @@ public final class Simulation {
     level.plane = z - 1;
     level.share = 1 + added;
     tract.connect(z - 1, level.share);
-    stepper.reload(z, true);
-    stepper.reload(z - 1, true);
-    limitedAtShare = level.share;
+    stepper.reload(z);
+    stepper.reload(z - 1);
   }
 
   private double waxKg() {

@@ -129,10 +129,7 @@ final class Tract {
     if (!isFull(one) || !isFull(other)) {
       return 0;
     }
-    double share = one == Kind.WAX && other == Kind.WAX ? level : 1;
-    if (one != other) {
-      share = Math.min(1, level);
-    }
+    double share = one == Kind.WAX || other == Kind.WAX ? level : 1;
     double width = of.round ? 2 * Math.PI * (x + 1) * of.cell : of.cell;
     return 2 * width * of.tall[z] * share / of.cell;
   }

@@ -172,7 +172,7 @@ final class BurnComputation implements Computation {
     String level = in.choiceOr("level", "in_cell", "in_cell", "whole_rows");
     int threads = in.wholeOr("threads", Math.min(2, PROCESSORS), 1, 64);
     boolean symmetry = in.flagOr("symmetry", true);
-    double step = in.numberOr("step_max_s", 60, Range.POSITIVE);
+    double step = in.numberOr("step_max_s", 30, Range.POSITIVE);
     Precision chosen = precision.equals("single") ? Precision.SINGLE : Precision.DOUBLE;
     return Burn.Fineness.of(
             hours, grid, record, Burn.Solver.valueOf(solver.toUpperCase(Locale.ROOT)))

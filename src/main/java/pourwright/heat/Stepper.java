@@ -22,7 +22,6 @@ public final class Stepper implements AutoCloseable {
   private final Box box;
   private final Sweep sweep;
   private final Team team;
-  private final double[] limitS;
   private final int[] share;
   private double lostJ;
   private long stages;
@@ -42,7 +41,6 @@ public final class Stepper implements AutoCloseable {
     this.sweep =
         precision == Precision.SINGLE ? new Sweep32(box, members) : new Sweep64(box, members);
     this.team = new Team(members);
-    this.limitS = new double[box.nz];
     this.share = shares(members);
     for (int z = 0; z < box.nz; z++) {
       reload(z);
@@ -61,18 +59,7 @@ public final class Stepper implements AutoCloseable {
 
   /** Takes over a plane whose geometry was changed. */
   public void reload(int z) {
-    reload(z, true);
-  }
-
-  /** The same, where the stability limit is looked at again only if it may have changed. */
-  public void reload(int z, boolean limits) {
     sweep.load(z);
-    if (!limits) {
-      return;
-    }
-    for (int near = Math.max(0, z - 1); near <= Math.min(box.nz - 1, z + 1); near++) {
-      limitS[near] = box.explicitLimitS(near);
-    }
   }
 
   /** Takes over all losses and sources. */
@@ -82,25 +69,36 @@ public final class Stepper implements AutoCloseable {
     }
   }
 
-  /** Longest step of the plain explicit method now, s. */
+  /** Longest step of the plain explicit method whatever melts, s. */
   public double explicitLimitS() {
-    return Arrays.stream(limitS).min().orElse(Double.POSITIVE_INFINITY);
+    double least = Double.POSITIVE_INFINITY;
+    for (int z = 0; z < box.nz; z++) {
+      least = Math.min(least, box.explicitLimitS(z));
+    }
+    return least;
   }
 
-  /** Sweeps that a step of this length needs; odd, at least 3. */
-  public int stagesFor(double stepS) {
-    double ratio = stepS / (CAUTION * explicitLimitS());
-    int least = (int) Math.ceil((Math.sqrt(9 + 16 * ratio) - 1) / 2);
+  /** Sweeps that a step of so many explicit steps needs; odd, at least 3. */
+  static int stagesFor(double explicitSteps) {
+    int least = (int) Math.ceil((Math.sqrt(9 + 16 * explicitSteps / CAUTION) - 1) / 2);
     int odd = least % 2 == 0 ? least + 1 : least;
     return Math.max(STAGES_MIN, odd);
   }
 
-  /** One step of that length with as many sweeps as stability needs. */
+  /**
+   * One step of that length with as many sweeps as stability needs. Conductances are those of its
+   * start, so that what the stages see is symmetric and as stable as the method promises.
+   */
   public void advance(double stepS) {
-    int s = stagesFor(stepS);
+    everyPlane(sweep::begin);
+    everyPlane(sweep::connect);
+    Sweep.Peak fastest = new Sweep.Peak();
+    for (int z = 0; z < box.nz; z++) {
+      sweep.fastest(z, fastest);
+    }
+    int s = stagesFor(stepS * fastest.value);
     Sweep.Coefficients[] k = coefficients(s, stepS);
     Sweep.Tally[][] lostW = tallies(s);
-    everyPlane(sweep::begin);
     for (int j = 0; j < s; j++) {
       everyPlane(sweep::thermal);
       int now = j;

@@ -2,7 +2,7 @@ package pourwright.heat;
 
 /**
  * One evaluation after the other of what flows in a {@link Box}, in one precision. A step is:
- * {@link #begin} on every plane, then for each stage {@link #thermal} on every plane and {@link
+ * {@link #begin} and {@link #connect} on every plane, then for each stage {@link #thermal} on every plane and {@link
  * #stage} on every plane, then {@link #end} on every plane. Within each of these the planes may be
  * shared out to threads; between them the threads must meet.
  */
@@ -14,10 +14,16 @@ interface Sweep {
   /** Takes over losses and sources of a plane. */
   void loadExchange(int z);
 
-  /** Starts a step from the box's enthalpy. */
+  /** Starts a step from the box's enthalpy; resistances are held from here to its end. */
   void begin(int z);
 
-  /** Temperatures and resistances of a plane from its enthalpy. */
+  /** Conductances of a plane's faces and of those to the plane above. */
+  void connect(int z);
+
+  /** Largest rate in a plane at which a cell gives away what it holds, 1/s; after connecting. */
+  void fastest(int z, Peak peak);
+
+  /** Temperatures of a plane from its enthalpy. */
   void thermal(int z);
 
   /**
@@ -37,6 +43,15 @@ interface Sweep {
    * values are increments from the start of the step.
    */
   record Coefficients(double mu, double nu, double rate, double first, boolean isFirst) {}
+
+  /** The largest of what it was given. */
+  final class Peak {
+    double value;
+
+    void raise(double to) {
+      value = Math.max(value, to);
+    }
+  }
 
   /** A sum in double precision whatever the arrays hold. */
   final class Tally {

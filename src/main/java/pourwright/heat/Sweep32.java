@@ -18,6 +18,10 @@ final class Sweep32 implements Sweep {
   private final float[][] kelvin;
   private final float[][] acrossR;
   private final float[][] uprightR;
+  private final float[][] flowsX;
+  private final float[][] flowsY;
+  private final float[][] flowsZ;
+  private final float[][] steepest;
   private final float[][] rate0;
   private final float[][] slope;
   private final float[][] melts;
@@ -47,6 +51,7 @@ final class Sweep32 implements Sweep {
     final float across;
     final float upright;
     final float slope;
+    final float steepest;
     final float meltAt;
     final float meanK;
     final float halfMoreK;
@@ -56,6 +61,8 @@ final class Sweep32 implements Sweep {
       var s = box.curve.slopes();
       var wax = box.curve.of();
       slope = (float) (0.5 * (s[0] + s[2]));
+      var most = box.integral ? Math.max(wax.solid(), wax.liquid()) : 1;
+      steepest = (float) (most * Math.max(s[0], Math.max(s[1], s[2])));
       b = (float) (0.5 * (s[1] - s[0]));
       c = (float) (0.5 * (s[2] - s[1]));
       start = (float) box.curve.startJ();
@@ -78,9 +85,7 @@ final class Sweep32 implements Sweep {
   /** One thread's arrays for shifted neighbours and flows. */
   private static final class Scratch {
     final float[] nextT;
-    final float[] nextR;
     final float[] rowT;
-    final float[] rowR;
     final float[] flowX;
     final float[] flowY;
     final float[] backX;
@@ -90,17 +95,13 @@ final class Sweep32 implements Sweep {
 
     Scratch(int length) {
       nextT = new float[length];
-      nextR = new float[length];
       rowT = new float[length];
-      rowR = new float[length];
       flowX = new float[length];
       flowY = new float[length];
       backX = new float[length];
       backY = new float[length];
       one = new float[length];
       other = new float[length];
-      Arrays.fill(nextR, 1);
-      Arrays.fill(rowR, 1);
     }
   }
 
@@ -112,6 +113,10 @@ final class Sweep32 implements Sweep {
     kelvin = planes();
     acrossR = planes();
     uprightR = planes();
+    flowsX = planes();
+    flowsY = planes();
+    flowsZ = planes();
+    steepest = planes();
     rate0 = planes();
     slope = planes();
     melts = planes();
@@ -143,6 +148,7 @@ final class Sweep32 implements Sweep {
       melts[z][i] = (float) box.melts[z][i];
       conductivity[z][i] = (float) box.conductivity[z][i];
       slope[z][i] = melts[z][i] > 0 ? curve.slope : (float) (1 / box.heatCapacity[z][i]);
+      steepest[z][i] = melts[z][i] > 0 ? curve.steepest : slope[z][i];
       tall[z][i] = (float) box.tall[z][i];
       faceX[z][i] = (float) box.faceX[z][i];
       faceY[z][i] = (float) box.faceY[z][i];
@@ -174,6 +180,69 @@ final class Sweep32 implements Sweep {
     }
     Arrays.fill(last[z], 0);
     Arrays.fill(beforeLast[z], 0);
+    if (box.integral) {
+      Arrays.fill(acrossR[z], 1);
+    } else {
+      resistances(z, acrossR[z], uprightR[z]);
+    }
+  }
+
+  private void resistances(int z, float[] rAcross, float[] rUpright) {
+    float[] h = before[z];
+    float[] melt = melts[z];
+    float[] solid = conductivity[z];
+    float[] high = tall[z];
+    float start = curve.start;
+    float end = curve.end;
+    float perWidth = curve.perWidth;
+    float half = curve.half;
+    float across = curve.across;
+    float upright = curve.upright;
+    for (int i = 0; i < h.length; i++) {
+      float part = (Math.abs(h[i] - start) - Math.abs(h[i] - end)) * perWidth + half;
+      float liquid = melt[i] * part;
+      rAcross[i] = 1 / (solid[i] + liquid * across);
+      rUpright[i] = high[i] / (solid[i] + liquid * upright);
+    }
+  }
+
+  @Override
+  public void connect(int z) {
+    faces(faceX[z], acrossR[z], 1, flowsX[z]);
+    if (box.ny > 1) {
+      faces(faceY[z], acrossR[z], stride, flowsY[z]);
+    }
+    if (z + 1 < box.nz) {
+      float[] r = uprightR[z];
+      float[] above = uprightR[z + 1];
+      float[] face = faceZ[z];
+      float[] flows = flowsZ[z];
+      for (int i = 0; i < flows.length; i++) {
+        flows[i] = face[i] / (r[i] + above[i]);
+      }
+    }
+  }
+
+  private static void faces(float[] face, float[] r, int step, float[] flows) {
+    for (int i = 0; i < flows.length - step; i++) {
+      flows[i] = face[i] / (r[i] + r[i + step]);
+    }
+  }
+
+  @Override
+  public void fastest(int z, Peak peak) {
+    float[] x = flowsX[z];
+    float[] y = flowsY[z];
+    float[] up = flowsZ[z];
+    float[] down = z > 0 ? flowsZ[z - 1] : flowsY[z];
+    float below = z > 0 ? 1 : 0;
+    int row = box.ny > 1 ? stride : 0;
+    float fastest = 0;
+    for (int i = Math.max(1, row); i < length - 1; i++) {
+      float out = x[i] + x[i - 1] + y[i] + y[i - row] + up[i] + below * down[i] + loss[z][i];
+      fastest = Math.max(fastest, out * gain[z][i] * steepest[z][i]);
+    }
+    peak.raise(fastest);
   }
 
   @Override
@@ -186,37 +255,26 @@ final class Sweep32 implements Sweep {
 
   @Override
   public void thermal(int z) {
-    temperatures(z, kelvin[z], acrossR[z], uprightR[z]);
+    temperatures(z, kelvin[z]);
     if (box.integral) {
       integrals(kelvin[z], curve);
-      Arrays.fill(acrossR[z], 1);
     }
   }
 
-  private void temperatures(int z, float[] t, float[] rAcross, float[] rUpright) {
+  private void temperatures(int z, float[] t) {
     float[] h0 = before[z];
     float[] dh = last[z];
     float[] steep = slope[z];
     float[] melt = melts[z];
-    float[] solid = conductivity[z];
-    float[] high = tall[z];
     float a = curve.a;
     float b = curve.b;
     float c = curve.c;
     float start = curve.start;
     float end = curve.end;
-    float perWidth = curve.perWidth;
-    float half = curve.half;
-    float across = curve.across;
-    float upright = curve.upright;
     for (int i = 0; i < t.length; i++) {
       float h = h0[i] + dh[i];
-      float fromStart = Math.abs(h - start);
-      float fromEnd = Math.abs(h - end);
-      t[i] = steep[i] * h + melt[i] * (a + b * fromStart + c * fromEnd);
-      float liquid = melt[i] * ((fromStart - fromEnd) * perWidth + half);
-      rAcross[i] = 1 / (solid[i] + liquid * across);
-      rUpright[i] = high[i] / (solid[i] + liquid * upright);
+      float bend = a + b * Math.abs(h - start) + c * Math.abs(h - end);
+      t[i] = steep[i] * h + melt[i] * bend;
     }
   }
 
@@ -261,27 +319,24 @@ final class Sweep32 implements Sweep {
     if (z < 0 || z + 1 >= box.nz) {
       Arrays.fill(flow, 0);
     } else {
-      flow(faceZ[z], kelvin[z], kelvin[z + 1], uprightR[z], uprightR[z + 1], flow);
+      flow(flowsZ[z], kelvin[z], kelvin[z + 1], flow);
     }
   }
 
   private void flowsInPlane(int z, Scratch s) {
     System.arraycopy(kelvin[z], 1, s.nextT, 0, length - 1);
-    System.arraycopy(acrossR[z], 1, s.nextR, 0, length - 1);
-    flow(faceX[z], kelvin[z], s.nextT, acrossR[z], s.nextR, s.flowX);
+    flow(flowsX[z], kelvin[z], s.nextT, s.flowX);
     System.arraycopy(s.flowX, 0, s.backX, 1, length - 1);
     if (box.ny > 1) {
       System.arraycopy(kelvin[z], stride, s.rowT, 0, length - stride);
-      System.arraycopy(acrossR[z], stride, s.rowR, 0, length - stride);
-      flow(faceY[z], kelvin[z], s.rowT, acrossR[z], s.rowR, s.flowY);
+      flow(flowsY[z], kelvin[z], s.rowT, s.flowY);
       System.arraycopy(s.flowY, 0, s.backY, stride, length - stride);
     }
   }
 
-  private static void flow(
-      float[] face, float[] t, float[] next, float[] r, float[] nextR, float[] flow) {
+  private static void flow(float[] conductance, float[] t, float[] next, float[] flow) {
     for (int i = 0; i < flow.length; i++) {
-      flow[i] = face[i] * (next[i] - t[i]) / (r[i] + nextR[i]);
+      flow[i] = conductance[i] * (next[i] - t[i]);
     }
   }
 

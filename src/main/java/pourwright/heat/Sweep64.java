@@ -18,6 +18,10 @@ final class Sweep64 implements Sweep {
   private final double[][] kelvin;
   private final double[][] acrossR;
   private final double[][] uprightR;
+  private final double[][] flowsX;
+  private final double[][] flowsY;
+  private final double[][] flowsZ;
+  private final double[][] steepest;
   private final double[][] rate0;
   private final double[][] slope;
   private final double[][] melts;
@@ -47,6 +51,7 @@ final class Sweep64 implements Sweep {
     final double across;
     final double upright;
     final double slope;
+    final double steepest;
     final double meltAt;
     final double meanK;
     final double halfMoreK;
@@ -56,6 +61,8 @@ final class Sweep64 implements Sweep {
       var s = box.curve.slopes();
       var wax = box.curve.of();
       slope = (double) (0.5 * (s[0] + s[2]));
+      var most = box.integral ? Math.max(wax.solid(), wax.liquid()) : 1;
+      steepest = (double) (most * Math.max(s[0], Math.max(s[1], s[2])));
       b = (double) (0.5 * (s[1] - s[0]));
       c = (double) (0.5 * (s[2] - s[1]));
       start = (double) box.curve.startJ();
@@ -78,9 +85,7 @@ final class Sweep64 implements Sweep {
   /** One thread's arrays for shifted neighbours and flows. */
   private static final class Scratch {
     final double[] nextT;
-    final double[] nextR;
     final double[] rowT;
-    final double[] rowR;
     final double[] flowX;
     final double[] flowY;
     final double[] backX;
@@ -90,17 +95,13 @@ final class Sweep64 implements Sweep {
 
     Scratch(int length) {
       nextT = new double[length];
-      nextR = new double[length];
       rowT = new double[length];
-      rowR = new double[length];
       flowX = new double[length];
       flowY = new double[length];
       backX = new double[length];
       backY = new double[length];
       one = new double[length];
       other = new double[length];
-      Arrays.fill(nextR, 1);
-      Arrays.fill(rowR, 1);
     }
   }
 
@@ -112,6 +113,10 @@ final class Sweep64 implements Sweep {
     kelvin = planes();
     acrossR = planes();
     uprightR = planes();
+    flowsX = planes();
+    flowsY = planes();
+    flowsZ = planes();
+    steepest = planes();
     rate0 = planes();
     slope = planes();
     melts = planes();
@@ -143,6 +148,7 @@ final class Sweep64 implements Sweep {
       melts[z][i] = (double) box.melts[z][i];
       conductivity[z][i] = (double) box.conductivity[z][i];
       slope[z][i] = melts[z][i] > 0 ? curve.slope : (double) (1 / box.heatCapacity[z][i]);
+      steepest[z][i] = melts[z][i] > 0 ? curve.steepest : slope[z][i];
       tall[z][i] = (double) box.tall[z][i];
       faceX[z][i] = (double) box.faceX[z][i];
       faceY[z][i] = (double) box.faceY[z][i];
@@ -174,6 +180,69 @@ final class Sweep64 implements Sweep {
     }
     Arrays.fill(last[z], 0);
     Arrays.fill(beforeLast[z], 0);
+    if (box.integral) {
+      Arrays.fill(acrossR[z], 1);
+    } else {
+      resistances(z, acrossR[z], uprightR[z]);
+    }
+  }
+
+  private void resistances(int z, double[] rAcross, double[] rUpright) {
+    double[] h = before[z];
+    double[] melt = melts[z];
+    double[] solid = conductivity[z];
+    double[] high = tall[z];
+    double start = curve.start;
+    double end = curve.end;
+    double perWidth = curve.perWidth;
+    double half = curve.half;
+    double across = curve.across;
+    double upright = curve.upright;
+    for (int i = 0; i < h.length; i++) {
+      double part = (Math.abs(h[i] - start) - Math.abs(h[i] - end)) * perWidth + half;
+      double liquid = melt[i] * part;
+      rAcross[i] = 1 / (solid[i] + liquid * across);
+      rUpright[i] = high[i] / (solid[i] + liquid * upright);
+    }
+  }
+
+  @Override
+  public void connect(int z) {
+    faces(faceX[z], acrossR[z], 1, flowsX[z]);
+    if (box.ny > 1) {
+      faces(faceY[z], acrossR[z], stride, flowsY[z]);
+    }
+    if (z + 1 < box.nz) {
+      double[] r = uprightR[z];
+      double[] above = uprightR[z + 1];
+      double[] face = faceZ[z];
+      double[] flows = flowsZ[z];
+      for (int i = 0; i < flows.length; i++) {
+        flows[i] = face[i] / (r[i] + above[i]);
+      }
+    }
+  }
+
+  private static void faces(double[] face, double[] r, int step, double[] flows) {
+    for (int i = 0; i < flows.length - step; i++) {
+      flows[i] = face[i] / (r[i] + r[i + step]);
+    }
+  }
+
+  @Override
+  public void fastest(int z, Peak peak) {
+    double[] x = flowsX[z];
+    double[] y = flowsY[z];
+    double[] up = flowsZ[z];
+    double[] down = z > 0 ? flowsZ[z - 1] : flowsY[z];
+    double below = z > 0 ? 1 : 0;
+    int row = box.ny > 1 ? stride : 0;
+    double fastest = 0;
+    for (int i = Math.max(1, row); i < length - 1; i++) {
+      double out = x[i] + x[i - 1] + y[i] + y[i - row] + up[i] + below * down[i] + loss[z][i];
+      fastest = Math.max(fastest, out * gain[z][i] * steepest[z][i]);
+    }
+    peak.raise(fastest);
   }
 
   @Override
@@ -186,37 +255,26 @@ final class Sweep64 implements Sweep {
 
   @Override
   public void thermal(int z) {
-    temperatures(z, kelvin[z], acrossR[z], uprightR[z]);
+    temperatures(z, kelvin[z]);
     if (box.integral) {
       integrals(kelvin[z], curve);
-      Arrays.fill(acrossR[z], 1);
     }
   }
 
-  private void temperatures(int z, double[] t, double[] rAcross, double[] rUpright) {
+  private void temperatures(int z, double[] t) {
     double[] h0 = before[z];
     double[] dh = last[z];
     double[] steep = slope[z];
     double[] melt = melts[z];
-    double[] solid = conductivity[z];
-    double[] high = tall[z];
     double a = curve.a;
     double b = curve.b;
     double c = curve.c;
     double start = curve.start;
     double end = curve.end;
-    double perWidth = curve.perWidth;
-    double half = curve.half;
-    double across = curve.across;
-    double upright = curve.upright;
     for (int i = 0; i < t.length; i++) {
       double h = h0[i] + dh[i];
-      double fromStart = Math.abs(h - start);
-      double fromEnd = Math.abs(h - end);
-      t[i] = steep[i] * h + melt[i] * (a + b * fromStart + c * fromEnd);
-      double liquid = melt[i] * ((fromStart - fromEnd) * perWidth + half);
-      rAcross[i] = 1 / (solid[i] + liquid * across);
-      rUpright[i] = high[i] / (solid[i] + liquid * upright);
+      double bend = a + b * Math.abs(h - start) + c * Math.abs(h - end);
+      t[i] = steep[i] * h + melt[i] * bend;
     }
   }
 
@@ -261,27 +319,24 @@ final class Sweep64 implements Sweep {
     if (z < 0 || z + 1 >= box.nz) {
       Arrays.fill(flow, 0);
     } else {
-      flow(faceZ[z], kelvin[z], kelvin[z + 1], uprightR[z], uprightR[z + 1], flow);
+      flow(flowsZ[z], kelvin[z], kelvin[z + 1], flow);
     }
   }
 
   private void flowsInPlane(int z, Scratch s) {
     System.arraycopy(kelvin[z], 1, s.nextT, 0, length - 1);
-    System.arraycopy(acrossR[z], 1, s.nextR, 0, length - 1);
-    flow(faceX[z], kelvin[z], s.nextT, acrossR[z], s.nextR, s.flowX);
+    flow(flowsX[z], kelvin[z], s.nextT, s.flowX);
     System.arraycopy(s.flowX, 0, s.backX, 1, length - 1);
     if (box.ny > 1) {
       System.arraycopy(kelvin[z], stride, s.rowT, 0, length - stride);
-      System.arraycopy(acrossR[z], stride, s.rowR, 0, length - stride);
-      flow(faceY[z], kelvin[z], s.rowT, acrossR[z], s.rowR, s.flowY);
+      flow(flowsY[z], kelvin[z], s.rowT, s.flowY);
       System.arraycopy(s.flowY, 0, s.backY, stride, length - stride);
     }
   }
 
-  private static void flow(
-      double[] face, double[] t, double[] next, double[] r, double[] nextR, double[] flow) {
+  private static void flow(double[] conductance, double[] t, double[] next, double[] flow) {
     for (int i = 0; i < flow.length; i++) {
-      flow[i] = face[i] * (next[i] - t[i]) / (r[i] + nextR[i]);
+      flow[i] = conductance[i] * (next[i] - t[i]);
     }
   }
 
