@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Arrays;
 import java.util.List;
+import pourwright.cli.BurnBench;
 import pourwright.cli.PsplibBench;
 import pourwright.cli.RefusedInput;
 import pourwright.solve.ProjectPlanner;
@@ -19,8 +20,13 @@ final class Benches {
     try {
       return switch (name) {
         case "psplib" -> new PsplibBench(new ProjectPlanner(), out).run(rest);
-        default -> throw new RefusedInput("'" + name + "' is not a bench", "", "known: psplib");
+        case "burn" -> new BurnBench(out).run(rest);
+        default ->
+            throw new RefusedInput("'" + name + "' is not a bench", "", "known: burn, psplib");
       };
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return 1;
     } catch (RefusedInput e) {
       err.println("pourwright: " + e.getMessage() + "; " + e.hint());
       return 2;
