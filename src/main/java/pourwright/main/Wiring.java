@@ -8,6 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
+import pourwright.solve.CpSatPlanner;
+import pourwright.plan.Planner;
+import pourwright.plan.ForwardRule;
+import pourwright.page.plan.PlanCorner;
 import pourwright.page.Site;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
@@ -89,7 +93,16 @@ public final class Wiring implements AutoCloseable {
    * @param startOwn what begins a studio of her own, where this is the sample; else null
    */
   public Site site(@Nullable Runnable startOwn) {
-    return Site.of(desk(), this::trouble).offering(startOwn);
+    Desk desk = desk();
+    return Site.of(desk, this::trouble)
+        .offering(startOwn)
+        .and(new PlanCorner(desk, planner(), PlanCorner.LIMIT));
+  }
+
+  /** The optimal planner; the solver's library loads when something is planned. */
+  private static Planner planner() {
+    return (problem, effort) ->
+        new CpSatPlanner(new ForwardRule()).plan(problem, effort);
   }
 
   /** An empty string while the books can be read, else what is wrong. */

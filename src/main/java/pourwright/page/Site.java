@@ -1,5 +1,6 @@
 package pourwright.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,13 @@ public record Site(
   public static Site of(Desk desk, Supplier<String> ready) {
     return new Site(
         desk, Places.all(desk), Places.corners(desk), new StudioSurroundings(desk), null, ready);
+  }
+
+  /** The same site with one more corner. */
+  public Site and(Corner corner) {
+    List<Corner> more = new ArrayList<>(corners);
+    more.add(corner);
+    return new Site(desk, places, List.copyOf(more), surroundings, startOwn, ready);
   }
 
   /** The same site as the sample studio, which offers to begin one of her own. */

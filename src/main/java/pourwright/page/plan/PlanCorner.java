@@ -1,0 +1,194 @@
+package pourwright.page.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import pourwright.page.Corner;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
+import pourwright.page.Show;
+import pourwright.plan.Plan;
+import pourwright.plan.PlanProblem;
+import pourwright.plan.Planner;
+import pourwright.plan.Rearrange;
+import pourwright.plan.Window;
+import pourwright.work.Act;
+import pourwright.work.Outcome;
+import pourwright.work.PlanCalendar;
+import pourwright.work.PlanRun;
+import pourwright.work.PlanText;
+import pourwright.work.Replan;
+
+/** The plan as a time line, planning again with a look before it is taken, and the calendar. */
+public final class PlanCorner implements Corner {
+  /** How long a planning may take before the best so far is shown; house. */
+  public static final Duration LIMIT = Duration.ofSeconds(10);
+
+  private static final int WEEKS_MIN = 21 * 1440;
+  private static final String AGAIN = "plan/again.jte";
+
+  private final Desk desk;
+  private final Replan replan;
+  private final Planner planner;
+  private final Duration limit;
+  private final PlanWords words;
+  private final AtomicReference<@Nullable PlanJob> job = new AtomicReference<>();
+
+  /** The plan of this studio, made by this planner within this time. */
+  public PlanCorner(Desk desk, Planner planner, Duration limit) {
+    this.limit = limit;
+    this.desk = desk;
+    this.replan = new Replan(desk.studio());
+    this.planner = planner;
+    this.words = new PlanWords(desk);
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/plan", this::show);
+    routes.get("/plan.ics", this::calendar);
+    routes.get("/plan/again", http -> Show.page(http, AGAIN, again(Form.blank())));
+    routes.post("/plan/again", this::begin);
+    routes.post("/plan/stop", this::stop);
+    routes.post("/plan/take", this::take);
+  }
+
+  private void show(Context http) {
+    Optional<PlanText.Kept> kept = replan.standing();
+    if (kept.isEmpty()) {
+      Show.page(
+          http, "plan/plan.jte", new PlanPage(false, "", "", List.of(), PlanPage.Why.NOTHING));
+      return;
+    }
+    PlanProblem problem = kept.get().problem();
+    Plan plan = kept.get().plan();
+    int now = Math.max(0, problem.minuteOf(desk.now()));
+    int midnight = problem.minuteOf(desk.today().atStartOfDay(desk.zone()).toInstant());
+    Window day = new Window(midnight + 6 * 60, midnight + 22 * 60);
+    Window weeks = new Window(midnight, midnight + WEEKS_MIN);
+    Show.page(
+        http,
+        "plan/plan.jte",
+        new PlanPage(
+            true,
+            TimeLine.of(problem, plan, day, desk.locale()),
+            TimeLine.of(problem, plan, weeks, desk.locale()),
+            words.days(problem, plan, now),
+            why(problem, plan, http.queryParam("why"))));
+  }
+
+  private static PlanPage.Why why(PlanProblem problem, Plan plan, @Nullable String key) {
+    if (key == null || !plan.byStep().containsKey(key)) {
+      return PlanPage.Why.NOTHING;
+    }
+    return new PlanPage.Why(
+        problem.stepsByKey().containsKey(key) ? problem.stepsByKey().get(key).words() : key,
+        Rearrange.why(problem, plan, key));
+  }
+
+  private void calendar(Context http) {
+    Optional<PlanText.Kept> kept = replan.standing();
+    if (kept.isEmpty()) {
+      http.status(404).result("No plan stands yet.");
+      return;
+    }
+    String text =
+        PlanCalendar.of(kept.get().problem(), kept.get().plan(), "Pourwright plan", desk.now());
+    Show.file(
+        http, text.getBytes(StandardCharsets.UTF_8), "text/calendar; charset=utf-8", "plan.ics");
+  }
+
+  private void begin(Context http) {
+    PlanJob running = job.get();
+    if (running == null || running.isDone()) {
+      job.set(PlanJob.begin(replan, planner, desk.now(), desk.zone(), limit));
+    }
+    http.redirect("/plan/again", io.javalin.http.HttpStatus.SEE_OTHER);
+  }
+
+  private void stop(Context http) {
+    PlanJob running = job.get();
+    if (running != null) {
+      running.stop();
+    }
+    http.redirect("/plan/again", io.javalin.http.HttpStatus.SEE_OTHER);
+  }
+
+  private AgainPage again(Form form) {
+    PlanJob running = job.get();
+    if (running == null) {
+      return page(form, "none", "", "Nothing is being planned.", List.of());
+    }
+    String since = desk.clockTime(running.begun());
+    Replan.Preview preview = running.preview();
+    if (!running.trouble().isEmpty()) {
+      return page(
+          form, "impossible", since, "It could not be planned.", List.of(running.trouble()));
+    }
+    if (preview == null) {
+      return page(
+          form, "running", since, "Plans found so far: " + running.found() + ".", List.of());
+    }
+    if (!(preview.fresh().outcome() instanceof Planner.Planned planned)) {
+      return page(
+          form, "impossible", since, "No plan keeps every rule.", preview.fresh().reasons());
+    }
+    return preview(form, since, preview, planned);
+  }
+
+  private static AgainPage page(
+      Form form, String state, String since, String sentence, List<String> reasons) {
+    return new AgainPage(form, state, since, sentence, List.of(), List.of(), reasons, "");
+  }
+
+  private AgainPage preview(
+      Form form, String since, Replan.Preview preview, Planner.Planned planned) {
+    PlanProblem problem = preview.fresh().problem();
+    String sentence =
+        preview.before() == null
+            ? "There was no plan before."
+            : preview.changes().isEmpty()
+                ? "Nothing moves."
+                : "Steps that would move: " + preview.changes().size() + ".";
+    return new AgainPage(
+        form,
+        "done",
+        since,
+        sentence,
+        PlanWords.aims(planned),
+        words.moved(problem, preview.changes()),
+        List.of(),
+        TimeLine.of(problem, planned.plan(), new Window(0, WEEKS_MIN), desk.locale()));
+  }
+
+  private void take(Context http) {
+    Form form = Form.of(http);
+    Optional<Act> act = form.act(http, "took a plan");
+    PlanJob done = job.get();
+    Replan.Preview preview = done == null ? null : done.preview();
+    if (act.isEmpty()) {
+      Show.again(http, AGAIN, again(form));
+      return;
+    }
+    if (preview == null) {
+      Show.done(
+          http,
+          Said.refused("There is no plan to take.", "Plan again, look at it, then take it."),
+          "/plan/again");
+      return;
+    }
+    Outcome<PlanRun> outcome = replan.take(act.get(), preview);
+    if (outcome instanceof Outcome.Refused<PlanRun> refused) {
+      Show.done(http, Said.refused(refused), "/plan/again");
+      return;
+    }
+    job.compareAndSet(done, null);
+    Show.done(http, Said.done("The plan is taken."), "/plan");
+  }
+}
