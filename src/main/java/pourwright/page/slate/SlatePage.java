@@ -1,21 +1,25 @@
 package pourwright.page.slate;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
-import pourwright.page.Desk;
+import java.util.List;
+import pourwright.page.Form;
 
 /**
- * What the page shows: finished strings.
+ * The slate of all candles: finished strings.
  *
  * @param purpose what is done here
- * @param day today, as the studio writes dates
+ * @param form the house's numbers as they are or were typed
+ * @param rows candles, what earns most per hour of hands first
  */
-public record SlatePage(String purpose, String day) {
-  static SlatePage of(String purpose, Desk desk) {
-    LocalDate today = LocalDate.now(desk.clock().withZone(desk.zone()));
-    DateTimeFormatter full =
-        DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(desk.locale());
-    return new SlatePage(purpose, today.format(full));
-  }
+public record SlatePage(String purpose, Form form, List<Row> rows) {
+
+  /** A candle. */
+  public record Row(
+      String link,
+      String name,
+      String cost,
+      String price,
+      String ofPrice,
+      String ofCost,
+      String perHour,
+      String perMoldDay) {}
 }

@@ -2,12 +2,26 @@ package pourwright.page.slate;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import pourwright.page.Desk;
+import pourwright.page.Form;
 import pourwright.page.Place;
+import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.MoneyText;
+import pourwright.work.Act;
+import pourwright.work.Books;
+import pourwright.work.Outcome;
+import pourwright.work.SlateBook;
 
 /** What a piece truly costs, its price and what it leaves. */
 public final class SlatePlace implements Place {
+  private static final double MARGIN_MOST = 80;
+  private static final double PERCENT = 100;
   private final Desk desk;
 
   /** The place, with the clock and zone of the studio. */
@@ -32,10 +46,98 @@ public final class SlatePlace implements Place {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get(path(), this::show);
+    routes.get(path(), http -> Show.page(http, "slate/slate.jte", page(Optional.empty())));
+    routes.post(path(), this::settings);
+    routes.get(path() + "/{candle}", this::candle);
+    routes.post(path() + "/{candle}", this::savePrice);
   }
 
-  private void show(Context http) {
-    Show.page(http, "slate/slate.jte", SlatePage.of(purpose(), desk));
+  private <T> T look(Function<SlateBook, T> reading) {
+    return desk.studio().look((Books books) -> reading.apply(new SlateBook(books)));
+  }
+
+  private SlatePage page(Optional<Form> typed) {
+    return look(
+        book -> {
+          SlateReader reader = new SlateReader(book);
+          return new SlatePage(purpose(), typed.orElseGet(reader::settings), reader.rows());
+        });
+  }
+
+  private Optional<Double> amount(Form form, String field, String what) {
+    String currency = look(SlateBook::currency);
+    return form.read(field, what, t -> MoneyText.in(desk.locale()).read(t, currency))
+        .map(m -> m.approximate());
+  }
+
+  private void settings(Context http) {
+    Form form = Form.of(http);
+    Map<String, String> changed = new LinkedHashMap<>();
+    put(changed, "slate.wage", amount(form, "wage", "the wage of an hour"));
+    put(changed, "slate.overhead", amount(form, "overhead", "the overhead of an hour"));
+    put(changed, "slate.market-day", amount(form, "market_day", "what a market day costs"));
+    Optional<Double> margin = form.read("margin", "a margin in per cent", Double::valueOf);
+    if (margin.isPresent() && !(margin.get() >= 0 && margin.get() <= MARGIN_MOST)) {
+      form.complain("margin", "Please give a margin of price from 0 to 80 per cent.");
+    }
+    put(changed, "slate.margin", margin.map(m -> m / PERCENT));
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || act.isEmpty()) {
+      Show.again(http, "slate/slate.jte", page(Optional.of(form)));
+      return;
+    }
+    changed.forEach((key, value) -> save(act.get(), key, value));
+    Show.done(http, Said.done("The house's numbers are saved."), path());
+  }
+
+  private static void put(Map<String, String> into, String key, Optional<Double> value) {
+    value.ifPresent(v -> into.put(key, String.valueOf(v)));
+  }
+
+  private Outcome<String> save(Act act, String key, String value) {
+    Act each = Act.of(act.by(), act.requestKey() + "-" + key);
+    return desk.studio().saveSetting.run(each, key, value);
+  }
+
+  private CandleSlatePage candlePage(Context http, Form form, Optional<Double> price) {
+    String code = http.pathParam("candle");
+    return look(
+            book -> book.of(code, price).map(laid -> new SlateReader(book).page(laid, form)))
+        .orElseThrow(
+            () -> new TurnedAway(404, "There is no such candle", "Choose one on the slate."));
+  }
+
+  private void candle(Context http) {
+    String asked = http.queryParam("price");
+    if (asked == null) {
+      Show.page(http, "slate/candle.jte", candlePage(http, Form.blank(), Optional.empty()));
+      return;
+    }
+    Form form = Form.startingFrom(Map.of("price", asked));
+    Optional<Double> price = amount(form, "price", "a price");
+    CandleSlatePage page = candlePage(http, form, price.filter(p -> p > 0));
+    if (form.ok()) {
+      Show.page(http, "slate/candle.jte", page);
+    } else {
+      Show.again(http, "slate/candle.jte", page);
+    }
+  }
+
+  private void savePrice(Context http) {
+    Form form = Form.of(http);
+    Optional<Double> price = amount(form, "price", "a price");
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || act.isEmpty() || price.isEmpty()) {
+      Show.again(http, "slate/candle.jte", candlePage(http, form, Optional.empty()));
+      return;
+    }
+    String code = http.pathParam("candle");
+    Outcome<String> outcome = save(act.get(), "slate.price." + code, String.valueOf(price.get()));
+    Show.done(
+        http,
+        outcome instanceof Outcome.Refused<String> refused
+            ? Said.refused(refused)
+            : Said.done("The price is written down."),
+        path() + "/" + code);
   }
 }

@@ -1,0 +1,269 @@
+package pourwright.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
+import pourwright.batch.PieceStep;
+import pourwright.card.Amounts;
+import pourwright.card.CandleDesign;
+import pourwright.card.CardBook;
+import pourwright.card.Mold;
+import pourwright.card.ResolvedCandle;
+import pourwright.cost.Channel;
+import pourwright.cost.Slate;
+import pourwright.cost.Slate.Named;
+import pourwright.plan.Habits;
+import pourwright.quantity.Origin;
+import pourwright.quantity.Sourced;
+
+/**
+ * Lays the slate of every candle out of the books: materials at what their lots cost, hands by the
+ * house's minutes, failures by what was scrapped. Settings hold wage, overhead, channels and prices.
+ */
+public final class SlateBook {
+  private static final double MINUTES_UNCERTAINTY = 0.25;
+  private static final double LIFE_UNCERTAINTY = 0.25;
+  private static final double REJECT_UNCERTAINTY = 0.4;
+  private static final double HOUSE_MOLD_PRICE = 35;
+  private static final double MINOR = 100;
+  private static final int LATEST = 300;
+
+  private final Books books;
+  private final CardBook cards;
+  private final Map<String, StockValue> values = new HashMap<>();
+
+  /** A way to sell, its terms, and the share of the shop price that is asked there. */
+  public record Terms(String name, Channel channel, double ofShopPrice) {}
+
+  /**
+   * A laid-out slate.
+   *
+   * @param design the candle
+   * @param byTerms the slate in each channel
+   * @param unpriced materials whose price is not known and that count as nothing
+   * @param moldDays days a piece keeps its mold
+   */
+  public record Laid(
+      CandleDesign design, Map<Terms, Slate> byTerms, List<String> unpriced, double moldDays) {
+    /** The slate at the shop price, the first of the channels. */
+    public Slate atShop() {
+      return byTerms.values().iterator().next();
+    }
+  }
+
+  /** The slates of these books. */
+  public SlateBook(Books books) {
+    this.books = books;
+    this.cards = Drawers.book(books);
+  }
+
+  private double setting(String key, double absent) {
+    return books.settings().value(key).map(SlateBook::number).orElse(absent);
+  }
+
+  private static double number(String text) {
+    try {
+      return Double.parseDouble(text);
+    } catch (NumberFormatException e) {
+      return 0;
+    }
+  }
+
+  /** What an hour of hands is paid. House: 18. */
+  public double wage() {
+    return setting("slate.wage", 18);
+  }
+
+  /** Overhead by the hour of hands. House: 4. */
+  public double overhead() {
+    return setting("slate.overhead", 4);
+  }
+
+  /** Margin of price that a suggested price leaves. House: 35 %. */
+  public double margin() {
+    return Math.min(0.8, setting("slate.margin", 0.35));
+  }
+
+  /** What a market day costs before the first sale. House: 120. */
+  public double marketDay() {
+    return setting("slate.market-day", 120);
+  }
+
+  /** The channels with their terms: shop, stall, wholesale. */
+  public List<Terms> terms() {
+    return List.of(
+        terms("own shop", "shop", 0.05, 0.30, 1),
+        terms("market stall", "stall", 0.02, 0, 1),
+        terms("wholesale", "wholesale", 0, 0, 0.5));
+  }
+
+  private Terms terms(String name, String key, double fee, double fixed, double share) {
+    String head = "slate.channel." + key;
+    Channel channel =
+        new Channel(
+            Math.min(0.9, setting(head + ".fee", fee)),
+            setting(head + ".fixed", fixed),
+            setting(head + ".postage", 0));
+    return new Terms(name, channel, setting(head + ".share", share));
+  }
+
+  /** Currency of all amounts. */
+  public String currency() {
+    return books.settings().value("currency").orElse("EUR");
+  }
+
+  /** The slates of all candles. */
+  public List<Laid> all() {
+    List<Laid> all = new ArrayList<>();
+    books
+        .cards()
+        .all(Drawers.CANDLE)
+        .forEach(v -> lay(v.body(), Optional.empty()).ifPresent(all::add));
+    return all;
+  }
+
+  /** One candle's slate, at a price that is only looked at or at the one written down. */
+  public Optional<Laid> of(String candle, Optional<Double> price) {
+    return books
+        .cards()
+        .current(Drawers.CANDLE, candle)
+        .flatMap(version -> lay(version.body(), price));
+  }
+
+  private Optional<Laid> lay(CandleDesign design, Optional<Double> asked) {
+    ResolvedCandle candle;
+    try {
+      candle = design.resolve(cards);
+    } catch (pourwright.quantity.OutOfRange e) {
+      return Optional.empty();
+    }
+    TreeSet<String> unpriced = new TreeSet<>();
+    Slate.Inputs inputs = inputs(candle, unpriced);
+    List<Terms> terms = terms();
+    double cost = new Slate(inputs, terms.get(0).channel(), exact(1)).cost().value();
+    double shop =
+        asked
+            .or(() -> books.settings().value("slate.price." + design.code()).map(SlateBook::number))
+            .orElseGet(
+                () -> terms.get(0).channel().priceForMarginOfPrice(cost, margin()));
+    Map<Terms, Slate> byTerms = new LinkedHashMap<>();
+    for (Terms t : terms) {
+      byTerms.put(t, new Slate(inputs, t.channel(), exact(Math.max(0.01, shop * t.ofShopPrice()))));
+    }
+    double moldDays = candle.mix().card().times().demoldFromH() / 24;
+    return Optional.of(
+        new Laid(design, byTerms, List.copyOf(unpriced), Math.max(0.05, moldDays)));
+  }
+
+  private Slate.Inputs inputs(ResolvedCandle candle, TreeSet<String> unpriced) {
+    Amounts made =
+        candle
+            .mix()
+            .mixing(candle.vessel().castMl() == null ? drawnMl(candle) : measuredMl(candle))
+            .materials()
+            .plus(candle.sealers())
+            .plus(candle.wicking())
+            .plus(candle.pour().melt(candle.netG().value()).materials());
+    List<Named> materials = new ArrayList<>();
+    made.byMaterial()
+        .forEach(
+            (code, amount) ->
+                materials.add(
+                    new Named(cards.materials().get(code).name(), money(code, amount, unpriced))));
+    double boxed = 0;
+    Amounts boxes = candle.boxes(candle.design().piecesPerBox());
+    for (Map.Entry<String, Double> box : boxes.byMaterial().entrySet()) {
+      boxed +=
+          money(box.getKey(), box.getValue(), unpriced).value() / candle.design().piecesPerBox();
+    }
+    Mold mold = cards.moldsFor(candle.vessel().code()).stream().findFirst().orElse(null);
+    double life = mold == null ? Mold.LIFE_CASTS : mold.lifeCasts() * mold.piecesPerCast();
+    String moldKey = "slate.mold." + (mold == null ? candle.vessel().code() : mold.code());
+    return new Slate.Inputs(
+        materials,
+        steps(candle),
+        exact(wage()),
+        exact(overhead()),
+        reject(candle),
+        Sourced.typical(setting(moldKey, HOUSE_MOLD_PRICE), 0.2),
+        Sourced.typical(life, LIFE_UNCERTAINTY),
+        exact(boxed));
+  }
+
+  private static double drawnMl(ResolvedCandle candle) {
+    return candle.vessel().hollow().wallMl();
+  }
+
+  private static double measuredMl(ResolvedCandle candle) {
+    Sourced measured = candle.vessel().castMl();
+    return measured == null ? drawnMl(candle) : measured.value();
+  }
+
+  private static Sourced exact(double value) {
+    return Sourced.exact(value, Origin.MEASURED_HERE);
+  }
+
+  private Sourced money(String material, double usualUnits, TreeSet<String> unpriced) {
+    StockValue value =
+        values.computeIfAbsent(
+            material, m -> StockValue.of(books, m, StockValue.method(books)));
+    Optional<Sourced> perUnit = value.perUnit();
+    if (perUnit.isEmpty()) {
+      unpriced.add(cards.materials().get(material).name());
+      return exact(0);
+    }
+    double small =
+        usualUnits * cards.materials().get(material).unit().smallUnitsPerUnit();
+    return new Sourced(
+        small * perUnit.get().value() / MINOR,
+        perUnit.get().relativeUncertainty(),
+        perUnit.get().origin());
+  }
+
+  private static List<Named> steps(ResolvedCandle candle) {
+    Habits house = Habits.HOUSE;
+    Habits.Hands hands = house.hands();
+    int coats = candle.finish().coats().size();
+    List<Named> steps = new ArrayList<>();
+    steps.add(
+        minutes("cast", hands.mix() / house.piecesPerMixing() + hands.fill() + hands.demold()));
+    steps.add(minutes("seal", coats * hands.coat() + 2 * hands.test()));
+    steps.add(
+        minutes(
+            "pour",
+            candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim()));
+    steps.add(minutes("pack", hands.box() / candle.design().piecesPerBox()));
+    return steps;
+  }
+
+  private static Named minutes(String step, double minutes) {
+    return new Named(step, Sourced.typical(minutes, MINUTES_UNCERTAINTY));
+  }
+
+  /** Share scrapped of the latest ones; the house's where fewer than ten were made. */
+  private Sourced reject(ResolvedCandle candle) {
+    double made = 0;
+    double scrapped = 0;
+    for (String design : List.of(candle.design().code(), candle.vessel().code())) {
+      PieceBook.Which which = new PieceBook.Which(design, null);
+      for (Piece piece : books.pieces().list(which, null, LATEST).items()) {
+        made++;
+        boolean failed =
+            piece.state() instanceof PieceState.Gone gone && gone.how() == PieceStep.SCRAPPED;
+        scrapped += failed ? 1 : 0;
+      }
+    }
+    if (made >= 10 && scrapped < made) {
+      return Sourced.measured(scrapped / made, 0);
+    }
+    double house =
+        1 - (1 - Habits.HOUSE.vesselReject()) * (1 - Habits.HOUSE.candleReject());
+    return Sourced.typical(house, REJECT_UNCERTAINTY);
+  }
+}

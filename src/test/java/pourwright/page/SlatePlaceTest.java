@@ -1,0 +1,127 @@
+package pourwright.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.cost.Valuation;
+import pourwright.stock.Amount;
+import pourwright.stock.Price;
+import pourwright.work.ReceiveLot;
+import pourwright.work.SlateBook;
+import pourwright.work.StockValue;
+import pourwright.work.WriteOff;
+
+/** The slate of the demo's candles, every lot bought for 40 EUR. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SlatePlaceTest extends BrowserTest {
+  private Workshop workshop;
+  private Server server;
+  private String base;
+
+  @BeforeAll
+  void open(@TempDir Path folder) {
+    workshop = new Workshop(folder);
+    server = TestStudio.open(workshop.desk, folder);
+    base = "http://127.0.0.1:" + server.port();
+  }
+
+  @AfterAll
+  void close() {
+    server.close();
+  }
+
+  /** By hand: 4 wicks of 100 that cost 40 EUR are 1.60 EUR. */
+  @Test
+  void theLinesOfACandleAddUpToItsCostAtLotPrices() {
+    SlateBook.Laid laid =
+        workshop
+            .desk
+            .studio()
+            .look(books -> new SlateBook(books).of("trough-rain", Optional.empty()))
+            .orElseThrow();
+    var lines = laid.atShop().lines();
+    double sum = lines.stream().mapToDouble(l -> l.money().value()).sum();
+    assertThat(sum).isCloseTo(laid.atShop().cost().value(), within(1e-9));
+    assertThat(lines)
+        .filteredOn(l -> l.name().startsWith("Flat braid"))
+        .singleElement()
+        .satisfies(l -> assertThat(l.money().value()).isCloseTo(1.60, within(1e-9)));
+    assertThat(laid.unpriced()).isEmpty();
+    assertThat(laid.atShop().marginOfPrice().value()).isCloseTo(0.35, within(1e-9));
+  }
+
+  @Test
+  void theLedgersLotsAreValuedFirstInFirstOutAndToTheCent() {
+    var studio = workshop.desk.studio();
+    var lot =
+        new ReceiveLot.Request(
+            "paper-400",
+            "dear",
+            Amount.ofPieces(50),
+            null,
+            null,
+            null,
+            new Price(5000, "EUR"));
+    studio.receiveLot.run(workshop.act(), lot).made();
+    long first =
+        studio.look(b -> b.lots().shelf("paper-400", "LOT-paper-400")).orElseThrow().lot().id();
+    var before =
+        studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
+    var spoilt =
+        studio.writeOff.run(
+            workshop.act(),
+            new WriteOff.Request(
+                first, Amount.ofPieces(30), pourwright.stock.Cause.WASTE));
+    var after = studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
+    assertThat(after.issuedMinor()).isEqualTo(1200);
+    assertThat(after.stockMinor() + after.issuedMinor()).isEqualTo(before.stockMinor());
+    studio.undo.run(workshop.act(), spoilt.deed().id());
+    var undone = studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
+    assertThat(undone.stockMinor()).isEqualTo(before.stockMinor());
+  }
+
+  @Test
+  void marginsAlwaysSayOfPriceOrOfCost() {
+    Visitor visitor = new Visitor(server.port());
+    Document all = visitor.page("/slate");
+    assertThat(all.select("th").eachText()).contains("Margin of price", "Margin of cost");
+    assertThat(all.select("tbody tr")).hasSizeGreaterThanOrEqualTo(12);
+    Document one = visitor.page("/slate/bollard-rain?price=40");
+    assertThat(one.select("main").text())
+        .contains("40.00 EUR", "of price", "of cost", "A market day of 120.00 EUR is paid by")
+        .contains("failed pieces, carried by the good ones");
+    assertThat(one.select("#movers + div tbody th").eachText().get(0)).isEqualTo("price");
+    assertThat(visitor.get("/slate/bollard-rain?price=cheap").statusCode()).isEqualTo(422);
+    assertThat(visitor.get("/slate/nothing").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void aPriceIsWrittenDownAndTheHousesNumbersChanged() {
+    Page page = visit(base, "/slate/bollard-rain", Window.PHONE);
+    assertThat(axe(page)).isEmpty();
+    page.fill("#price-keep", "31.50");
+    page.fill("#by", "MB");
+    page.locator("form[method=post] button.primary").first().click();
+    page.waitForLoadState();
+    assertThat(page.locator("main").innerText()).contains("31.50 EUR");
+    page.navigate(base + "/slate");
+    assertThat(axe(page)).isEmpty();
+    page.fill("#wage", "25");
+    page.fill("#by", "MB");
+    page.locator("form[action='/slate'] button.primary").click();
+    page.waitForLoadState();
+    assertThat(page.inputValue("#wage")).isEqualTo("25");
+    assertThat(complaints).isEmpty();
+    assertThat(List.copyOf(outside)).isEmpty();
+  }
+}
