@@ -11,9 +11,8 @@ import pourwright.quantity.Check;
  * 95 % interval.
  *
  * <p>Three or more weighings: Student's t on the slope's standard error, the scatter taken as at
- * least the scale's resolution. Two: the scale alone, {@code 1.96·√2·resolution/√3/hours}.
- * Source: any textbook of simple regression; e.g. NIST/SEMATECH e-Handbook of Statistical Methods,
- * 4.1.4.1.
+ * least the scale's resolution. Two: the scale alone, {@code 1.96·√2·resolution/√3/hours}. Source:
+ * any textbook of simple regression; e.g. NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1.
  *
  * @param gramsPerHour the rate, positive when mass is lost
  * @param low lower end of the interval
@@ -47,15 +46,12 @@ public record BurnRate(double gramsPerHour, double low, double high, int weighin
     if (n < 2 || square <= 0) {
       return Optional.empty();
     }
-    double slope =
-        points.stream().mapToDouble(p -> (p[0] - hours) * (p[1] - mass)).sum() / square;
+    double slope = points.stream().mapToDouble(p -> (p[0] - hours) * (p[1] - mass)).sum() / square;
     double noise = resolutionG / Math.sqrt(3);
     double wide = WIDE;
     if (n > 2) {
       double rest =
-          points.stream()
-              .mapToDouble(p -> Math.pow(p[1] - mass - slope * (p[0] - hours), 2))
-              .sum();
+          points.stream().mapToDouble(p -> Math.pow(p[1] - mass - slope * (p[0] - hours), 2)).sum();
       noise = Math.max(noise, Math.sqrt(rest / (n - 2)));
       wide = new TDistribution(n - 2.0).inverseCumulativeProbability(0.975);
     }

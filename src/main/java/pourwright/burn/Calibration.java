@@ -8,12 +8,13 @@ import pourwright.quantity.OutOfRange;
 
 /**
  * Fits a model's parameters to readings by least squares, each residual over its own uncertainty,
- * with an interval for each parameter by profile likelihood: the values at which the best fit of all
- * other parameters is worse by no more than 3.841 (chi-square, one degree, 95 %). An interval that
- * runs into a bound is said to be open: the readings cannot tell that parameter from the others.
+ * with an interval for each parameter by profile likelihood: the values at which the best fit of
+ * all other parameters is worse by no more than 3.841 (chi-square, one degree, 95 %). An interval
+ * that runs into a bound is said to be open: the readings cannot tell that parameter from the
+ * others.
  *
- * <p>Source: Venzon and Moolgavkar, Applied Statistics 37 (1988) 87 (profile likelihood); Marquardt,
- * J. SIAM 11 (1963) 431 (the fit). Residuals are taken as normal with known spread.
+ * <p>Source: Venzon and Moolgavkar, Applied Statistics 37 (1988) 87 (profile likelihood);
+ * Marquardt, J. SIAM 11 (1963) 431 (the fit). Residuals are taken as normal with known spread.
  */
 public final class Calibration {
   private static final double CHI_SQUARE_95 = 3.841459;
@@ -97,8 +98,7 @@ public final class Calibration {
   }
 
   private Fitted fit() {
-    double[] middle =
-        parameters.stream().mapToDouble(p -> 0.5 * (p.low + p.high)).toArray();
+    double[] middle = parameters.stream().mapToDouble(p -> 0.5 * (p.low + p.high)).toArray();
     double[] best = minimise(middle, -1);
     double least = misfit(best);
     List<Estimate> estimates = new ArrayList<>();
@@ -106,8 +106,7 @@ public final class Calibration {
       Parameter p = parameters.get(i);
       double low = end(best, i, p.low, least);
       double high = end(best, i, p.high, least);
-      estimates.add(
-          new Estimate(p.name, best[i], low, high, low == p.low, high == p.high));
+      estimates.add(new Estimate(p.name, best[i], low, high, low == p.low, high == p.high));
     }
     return new Fitted(estimates, least);
   }

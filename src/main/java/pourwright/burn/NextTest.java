@@ -42,12 +42,7 @@ public final class NextTest {
    * @param costOfTest in any currency, greater than zero
    */
   public record Candidate(
-      String name,
-      int[] likeIt,
-      Foresight foresight,
-      int passed,
-      int failed,
-      double costOfTest) {
+      String name, int[] likeIt, Foresight foresight, int passed, int failed, double costOfTest) {
 
     /** Checks the counts. */
     public Candidate {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Fits wick-root heat, radiative fraction and the liquid's enhancement of a candle to what its tests
- * read. The burn rate is weighed, never fitted. A response surface of second order is laid through
- * a factorial of 27 simulations first, so that fit and intervals cost nothing more.
+ * Fits wick-root heat, radiative fraction and the liquid's enhancement of a candle to what its
+ * tests read. The burn rate is weighed, never fitted. A response surface of second order is laid
+ * through a factorial of 27 simulations first, so that fit and intervals cost nothing more.
  *
  * <p>Source of the surface: Box and Wilson, J. Royal Statistical Society B 13 (1951) 1. Where the
  * candle is at its limits (the pool is full) readings stop to answer and intervals open.
@@ -125,7 +125,15 @@ public final class WickFit {
 
   private static double[] terms(double[] u) {
     return new double[] {
-      1, u[0], u[1], u[2], u[0] * u[0], u[1] * u[1], u[2] * u[2], u[0] * u[1], u[0] * u[2],
+      1,
+      u[0],
+      u[1],
+      u[2],
+      u[0] * u[0],
+      u[1] * u[1],
+      u[2] * u[2],
+      u[0] * u[1],
+      u[0] * u[2],
       u[1] * u[2]
     };
   }

@@ -64,8 +64,7 @@ public record Drawn(Sourced volumeMl, String widest) {
     into.add(new Size(index, false, "height_mm", body.heightMm()));
   }
 
-  private static void addSize(
-      int body, boolean top, String name, double value, List<Size> into) {
+  private static void addSize(int body, boolean top, String name, double value, List<Size> into) {
     if (name.endsWith("_mm") && !name.equals("corner_mm")) {
       into.add(new Size(body, top, name, value));
     }
@@ -93,8 +92,7 @@ public record Drawn(Sourced volumeMl, String widest) {
           below.put(size.name, values[i]);
         }
       }
-      rebuilt.add(
-          new SolidForm(resized(body.bottom(), below), resizedOrNull(top, above), height));
+      rebuilt.add(new SolidForm(resized(body.bottom(), below), resizedOrNull(top, above), height));
     }
     return rebuilt;
   }

@@ -27,8 +27,8 @@ import pourwright.shape.Solid;
 /**
  * {@code bench burn [--c FILE.c] [--grid 1.5] [--rounds 3] [--reference]}: how fast the burn kernel
  * is. With {@code --c} a plain C program of the same sweep is compiled with {@code gcc -O3
- * -march=native} and run in turn with it; ratios above 1 are in our favour. With {@code --reference}
- * the errors of both ways of stepping are taken against 0.75 mm, which takes long.
+ * -march=native} and run in turn with it; ratios above 1 are in our favour. With {@code
+ * --reference} the errors of both ways of stepping are taken against 0.75 mm, which takes long.
  */
 public final class BurnBench {
   private static final String USAGE = "bench burn [--c FILE.c] [--grid 1.5] [--rounds 3]";
@@ -88,11 +88,7 @@ public final class BurnBench {
   private static Burn vessel(double grid, Burn.Solver solver, double hours) {
     Vessel vessel =
         new Vessel(
-            Solid.straight(new Circle(65), 91),
-            85,
-            7.5,
-            9,
-            new Vessel.Stuff(1.1, 2050, 880, .92));
+            Solid.straight(new Circle(65), 91), 85, 7.5, 9, new Vessel.Stuff(1.1, 2050, 880, .92));
     return new Burn(
         vessel,
         new Melting(46, 54, 165e3, 2100, 2200, .23, .16, 880),
@@ -164,8 +160,7 @@ public final class BurnBench {
         if (threads > 1) {
           gcc.add("-fopenmp");
         }
-        gcc.addAll(
-            List.of("-DREAL=" + real, source.toString(), "-o", program.toString(), "-lm"));
+        gcc.addAll(List.of("-DREAL=" + real, source.toString(), "-o", program.toString(), "-lm"));
         said(gcc);
         Rate ours = new Rate(0, 0);
         Rate theirs = new Rate(0, 0);
@@ -214,7 +209,9 @@ public final class BurnBench {
     return said;
   }
 
-  /** Time to the same four hours on the whole vessel: our steps, and the C program's explicit ones. */
+  /**
+   * Time to the same four hours on the whole vessel: our steps, and the C program's explicit ones.
+   */
   private void solution(double grid, Precision precision, int threads, Rate theirs) {
     Burn burn = vessel(grid, Burn.Solver.THREE_D, 4);
     Burn.Fineness whole =

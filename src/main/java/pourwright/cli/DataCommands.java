@@ -2,7 +2,6 @@ package pourwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -36,7 +35,11 @@ final class DataCommands {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Option(names = "--orders", required = true, paramLabel = "FILE", description = "A CSV or XLSX file.")
+    @Option(
+        names = "--orders",
+        required = true,
+        paramLabel = "FILE",
+        description = "A CSV or XLSX file.")
     private Path orders = Path.of("");
 
     @Mixin private final Reading reading = new Reading();

@@ -72,7 +72,9 @@ public final class PlanText {
   private String amount(MakePlan.Pick pick, long units) {
     double amount = pick.unit().fromSmall(units);
     return String.format(
-        Locale.ROOT, pick.unit().smallUnitsPerUnit() == 1 ? "%.0f %s" : "%.1f %s", amount,
+        Locale.ROOT,
+        pick.unit().smallUnitsPerUnit() == 1 ? "%.0f %s" : "%.1f %s",
+        amount,
         pick.unit().unit());
   }
 
@@ -121,8 +123,12 @@ public final class PlanText {
       String fills =
           pour.fills().stream()
               .map(
-                  f -> f.candles() + " " + plan.book().candle(f.design()).name() + " of "
-                      + grams(f.netG()))
+                  f ->
+                      f.candles()
+                          + " "
+                          + plan.book().candle(f.design()).name()
+                          + " of "
+                          + grams(f.netG()))
               .collect(Collectors.joining(", "));
       out.printf(
           "  %-4s %s: wax %s, fragrance %s; %s%n",
@@ -142,8 +148,7 @@ public final class PlanText {
           pick.draws().stream()
               .map(d -> "lot " + d.code() + " " + amount(pick, d.units()))
               .collect(Collectors.joining(", "));
-      String missing =
-          pick.shortUnits() == 0 ? "" : "  SHORT " + amount(pick, pick.shortUnits());
+      String missing = pick.shortUnits() == 0 ? "" : "  SHORT " + amount(pick, pick.shortUnits());
       out.printf(
           "  %-4s %-30s %12s  %s%s%n",
           pick.batch(),

@@ -1,10 +1,10 @@
 package pourwright.cli;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import pourwright.order.DateOrder;

@@ -57,8 +57,7 @@ public record SheetLine(
   /** Every number that was read, as it stands in the text. */
   public List<String> numbers() {
     List<String> numbers = new ArrayList<>();
-    for (String text :
-        List.of(lowText, highText, acuteMText, chronicMText, oralText, dermalText)) {
+    for (String text : List.of(lowText, highText, acuteMText, chronicMText, oralText, dermalText)) {
       if (!text.isEmpty()) {
         numbers.add(text);
       }

@@ -20,12 +20,14 @@ import pourwright.quantity.OutOfRange;
 public final class SheetReader {
   private static final int LINES_MAX = 2_000;
   private static final int LENGTH_MAX = 1_000;
+
   /** A whole number as it stands, never a part of a longer one. */
   private static final String NUMBER =
       "(?<![0-9.,])[0-9]{1,6}(?:[.,][0-9]{1,6})?(?![0-9]|[.,][0-9])";
 
   private static final Pattern CAS =
       Pattern.compile("(?<![0-9-])([1-9][0-9]{1,6}-[0-9]{2}-[0-9])(?![0-9-])");
+
   /** Where a substance begins: its CAS number, or the words that it has none. */
   private static final Pattern START = Pattern.compile("(?i)" + CAS.pattern() + "|\\bno cas\\b");
 
@@ -33,7 +35,8 @@ public final class SheetReader {
       Pattern.compile(
           "(?<![0-9-])(?:[0-9]{3}-[0-9]{3}-[0-9](?![0-9-])|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
               + "|[0-9]{2}-[0-9]{10}-[0-9]{2}(?:-[0-9X]{4})?)");
-  private static final Pattern STATEMENT = Pattern.compile("\\b(?:EUH|H|P)[0-9]{3}[A-Za-z]{0,3}\\b");
+  private static final Pattern STATEMENT =
+      Pattern.compile("\\b(?:EUH|H|P)[0-9]{3}[A-Za-z]{0,3}\\b");
   private static final Pattern CLASS =
       Pattern.compile(
           "(?i)\\b(?:acute tox|skin corr|skin irrit|eye dam|eye irrit|resp\\. ?sens|skin sens"
@@ -51,10 +54,7 @@ public final class SheetReader {
       Pattern.compile(
           "(?i)\\bM(?:-?factor)? ?(?:\\(?(acute|chronic)\\)?)? ?[=:] ?([0-9]{1,7})(?![0-9]|[.,][0-9])");
   private static final Pattern ESTIMATE =
-      Pattern.compile(
-          "(?i)\\b(?:ATE|LD50)\\b([^0-9%\\n]{0,40})("
-              + NUMBER
-              + ") ?mg/kg");
+      Pattern.compile("(?i)\\b(?:ATE|LD50)\\b([^0-9%\\n]{0,40})(" + NUMBER + ") ?mg/kg");
   private static final Pattern RANGE =
       Pattern.compile(
           "(?:≥|>=|>)? ?("
@@ -62,8 +62,7 @@ public final class SheetReader {
               + ") ?%? ?(?:-|–|—|to|bis|à|a) ?(?:<|≤|<=)? ?("
               + NUMBER
               + ") ?(%)?");
-  private static final Pattern SINGLE =
-      Pattern.compile("(<=|<|≤|>=|>|≥)? ?(" + NUMBER + ") ?(%)");
+  private static final Pattern SINGLE = Pattern.compile("(<=|<|≤|>=|>|≥)? ?(" + NUMBER + ") ?(%)");
 
   private SheetReader() {}
 
@@ -172,7 +171,8 @@ public final class SheetReader {
       Matcher matcher = CAS.matcher(all);
       String found = matcher.find() ? matcher.group(1) : "";
       if (!found.isEmpty() && !CasNumber.isValid(found)) {
-        doubts.add("the check digit of " + found + " is wrong, so it was not taken as a CAS number");
+        doubts.add(
+            "the check digit of " + found + " is wrong, so it was not taken as a CAS number");
         return "";
       }
       if (found.isEmpty()) {
@@ -206,7 +206,9 @@ public final class SheetReader {
 
     private static String letters(String text) {
       String plain = OTHER_NUMBERS.matcher(text).replaceAll(" ");
-      plain = plain.replaceAll("(?i)\\b(?:CAS|EC|EG|CE|REACH|INDEX)\\b[ -]?(?:no|nr|number|num)?\\.?", " ");
+      plain =
+          plain.replaceAll(
+              "(?i)\\b(?:CAS|EC|EG|CE|REACH|INDEX)\\b[ -]?(?:no|nr|number|num)?\\.?", " ");
       plain = plain.replaceAll("[:;,•*]+ *$", "").replaceAll("^[\\s:;,•*.-]+", "");
       plain = plain.replaceAll(" {2,}", " ").strip();
       plain = plain.replaceAll("[:;,(\\[ -]+$", "");
@@ -290,7 +292,8 @@ public final class SheetReader {
         String of = matcher.group(1) == null ? "" : matcher.group(1).toLowerCase(Locale.ROOT);
         if (of.equals(which) || of.isEmpty()) {
           if (of.isEmpty() && which.equals("acute")) {
-            doubts.add("M = " + matcher.group(2) + " says neither acute nor chronic: used for both");
+            doubts.add(
+                "M = " + matcher.group(2) + " says neither acute nor chronic: used for both");
           }
           found = matcher.group(2);
         }

@@ -2,9 +2,9 @@ package pourwright.heat;
 
 /**
  * One evaluation after the other of what flows in a {@link Box}, in one precision. A step is:
- * {@link #begin} and {@link #connect} on every plane, then for each stage {@link #thermal} on every plane and {@link
- * #stage} on every plane, then {@link #end} on every plane. Within each of these the planes may be
- * shared out to threads; between them the threads must meet.
+ * {@link #begin} and {@link #connect} on every plane, then for each stage {@link #thermal} on every
+ * plane and {@link #stage} on every plane, then {@link #end} on every plane. Within each of these
+ * the planes may be shared out to threads; between them the threads must meet.
  */
 interface Sweep {
 

@@ -110,8 +110,7 @@ public final class SweepBench {
         });
     team.each(
         pieces,
-        (piece, member) ->
-            plain.update(piece * nz / pieces, (piece + 1) * nz / pieces, member));
+        (piece, member) -> plain.update(piece * nz / pieces, (piece + 1) * nz / pieces, member));
   }
 
   private static long active(Setting setting) {

@@ -24,14 +24,21 @@ final class HazardSigns {
 
   static Pen exclamation() {
     return diamond()
-        .fill(BLACK, "M" + point(50, 20) + curve(57, 20, 58, 26, 57, 32) + "L53.5 60L46.5 60L43 32"
-            + curve(42, 26, 43, 20, 50, 20) + "Z")
+        .fill(
+            BLACK,
+            "M"
+                + point(50, 20)
+                + curve(57, 20, 58, 26, 57, 32)
+                + "L53.5 60L46.5 60L43 32"
+                + curve(42, 26, 43, 20, 50, 20)
+                + "Z")
         .fill(BLACK, circle(50, 71, 5.6));
   }
 
   static Pen flame() {
     String outer =
-        "M" + point(50, 72)
+        "M"
+            + point(50, 72)
             + curve(38, 72, 31, 64, 31, 54)
             + curve(31, 45, 37, 40, 39, 32)
             + curve(42, 36, 43, 39, 43, 43)
@@ -42,7 +49,8 @@ final class HazardSigns {
             + curve(70, 64, 63, 72, 50, 72)
             + "Z";
     String inner =
-        "M" + point(50, 69)
+        "M"
+            + point(50, 69)
             + curve(43, 69, 40, 64, 40, 58)
             + curve(40, 54, 43, 51, 45, 48)
             + curve(46, 51, 46, 53, 46, 55)
@@ -64,13 +72,15 @@ final class HazardSigns {
         .fill(BLACK, oval(33.5, 58, 1.8, 2.8))
         .fill(BLACK, oval(66.5, 50.5, 1.8, 2.8))
         .fill(BLACK, oval(66.5, 58, 1.8, 2.8))
+        .fill(BLACK, "M22 65L30 65" + curve(31, 68, 36, 68, 37, 65) + "L46 65L46 70L22 70Z")
         .fill(
             BLACK,
-            "M22 65L30 65" + curve(31, 68, 36, 68, 37, 65) + "L46 65L46 70L22 70Z")
-        .fill(
-            BLACK,
-            "M54 72" + curve(56, 68, 60, 66, 63, 66) + curve(65, 70, 69, 69, 70, 65)
-                + "L80 63L80 68L72 75" + curve(66, 79, 58, 78, 54, 76) + "Z")
+            "M54 72"
+                + curve(56, 68, 60, 66, 63, 66)
+                + curve(65, 70, 69, 69, 70, 65)
+                + "L80 63L80 68L72 75"
+                + curve(66, 79, 58, 78, 54, 76)
+                + "Z")
         .line(BLACK, 1.4, through(31, 63, 29, 60))
         .line(BLACK, 1.4, through(36, 63, 38, 60))
         .line(BLACK, 1.4, through(64, 63, 62, 60))
@@ -103,7 +113,8 @@ final class HazardSigns {
 
   static Pen health() {
     String bust =
-        "M" + point(50, 20)
+        "M"
+            + point(50, 20)
             + curve(57, 20, 60, 26, 59, 32)
             + curve(58, 37, 56, 40, 56, 42)
             + curve(58, 46, 69, 47, 71, 53)
@@ -128,7 +139,8 @@ final class HazardSigns {
 
   static Pen environment() {
     String fish =
-        "M" + point(52, 66)
+        "M"
+            + point(52, 66)
             + curve(57, 58, 68, 58, 74, 64)
             + "L81 59L80 67L81 74L74 69"
             + curve(68, 75, 57, 74, 52, 66)

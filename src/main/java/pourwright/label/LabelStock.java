@@ -72,8 +72,7 @@ public record LabelStock(
       for (int column = 0; column < columns; column++) {
         spots.add(
             new Spot(
-                leftMm + column * (labelWidthMm + gapMm),
-                topMm + row * (labelHeightMm + gapMm)));
+                leftMm + column * (labelWidthMm + gapMm), topMm + row * (labelHeightMm + gapMm)));
       }
     }
     return spots;

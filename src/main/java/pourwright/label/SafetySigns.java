@@ -26,11 +26,22 @@ final class SafetySigns {
         .line(colour, width * 0.1, through(x, top, x, top - width * 0.25))
         .fill(
             colour,
-            "M" + point(x, top - width * 1.15)
-                + curve(x + width * 0.45, top - width * 0.6, x + width * 0.3, top - width * 0.15,
-                    x, top - width * 0.15)
-                + curve(x - width * 0.3, top - width * 0.15, x - width * 0.45, top - width * 0.6,
-                    x, top - width * 1.15)
+            "M"
+                + point(x, top - width * 1.15)
+                + curve(
+                    x + width * 0.45,
+                    top - width * 0.6,
+                    x + width * 0.3,
+                    top - width * 0.15,
+                    x,
+                    top - width * 0.15)
+                + curve(
+                    x - width * 0.3,
+                    top - width * 0.15,
+                    x - width * 0.45,
+                    top - width * 0.6,
+                    x,
+                    top - width * 1.15)
                 + "Z");
   }
 
@@ -42,8 +53,11 @@ final class SafetySigns {
         .fill(YELLOW, polygon(50, 20, 86.5, 83, 13.5, 83))
         .fill(
             BLACK,
-            "M50 36" + curve(55, 36, 55.5, 40, 55, 44) + "L52.5 63L47.5 63L45 44"
-                + curve(44.5, 40, 45, 36, 50, 36) + "Z")
+            "M50 36"
+                + curve(55, 36, 55.5, 40, 55, 44)
+                + "L52.5 63L47.5 63L45 44"
+                + curve(44.5, 40, 45, 36, 50, 36)
+                + "Z")
         .fill(BLACK, circle(50, 72, 4.4));
   }
 
@@ -51,10 +65,7 @@ final class SafetySigns {
   static Pen withinSight() {
     Pen pen = new Pen().fill(BLUE, circle(50, 50, 48));
     String eye =
-        "M" + point(17, 30)
-            + curve(30, 12, 70, 12, 83, 30)
-            + curve(70, 48, 30, 48, 17, 30)
-            + "Z";
+        "M" + point(17, 30) + curve(30, 12, 70, 12, 83, 30) + curve(70, 48, 30, 48, 17, 30) + "Z";
     pen.fill(WHITE, eye).fill(BLUE, circle(50, 30, 10.5)).fill(WHITE, circle(50, 30, 4));
     return candle(pen, WHITE, 50, 90, 14);
   }

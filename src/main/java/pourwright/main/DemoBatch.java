@@ -8,8 +8,8 @@ import pourwright.work.Outcome;
 import pourwright.work.UnitOfWork;
 
 /**
- * Many deeds in one transaction: what the use cases ask of the store inside is given the same books.
- * Any refusal inside is a bug of the generator and takes the whole stretch back.
+ * Many deeds in one transaction: what the use cases ask of the store inside is given the same
+ * books. Any refusal inside is a bug of the generator and takes the whole stretch back.
  */
 final class DemoBatch implements UnitOfWork {
   private final UnitOfWork store;

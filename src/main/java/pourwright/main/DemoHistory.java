@@ -55,7 +55,8 @@ final class DemoHistory {
   private long nth;
   private long keys;
 
-  DemoHistory(UnitOfWork store, AttachmentFiles files, Size size, long seed, Instant end, ZoneId zone) {
+  DemoHistory(
+      UnitOfWork store, AttachmentFiles files, Size size, long seed, Instant end, ZoneId zone) {
     this.batch = new DemoBatch(store);
     this.size = size;
     this.end = end;
@@ -113,16 +114,21 @@ final class DemoHistory {
 
   /** Something that will happen so many days from now, in the hours of a working day. */
   void inDays(double days, Runnable what) {
-    LocalDate day = LocalDate.ofInstant(now().plus(Duration.ofMinutes((long) (days * 1440))), zone());
+    LocalDate day =
+        LocalDate.ofInstant(now().plus(Duration.ofMinutes((long) (days * 1440))), zone());
     while (day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY) {
       day = day.plusDays(1);
     }
-    at(day.atTime(LocalTime.of(9, 0).plusMinutes(random.nextInt(480))).atZone(zone()).toInstant(), what);
+    at(
+        day.atTime(LocalTime.of(9, 0).plusMinutes(random.nextInt(480))).atZone(zone()).toInstant(),
+        what);
   }
 
   /** Something on a day, in the hours of work. */
   void on(LocalDate day, Runnable what) {
-    at(day.atTime(LocalTime.of(9, 0).plusMinutes(random.nextInt(480))).atZone(zone()).toInstant(), what);
+    at(
+        day.atTime(LocalTime.of(9, 0).plusMinutes(random.nextInt(480))).atZone(zone()).toInstant(),
+        what);
   }
 
   /** Lets everything happen until the end. */

@@ -72,7 +72,8 @@ final class DemoMaking {
     history.studio().advancePieces.run(history.act(), AdvancePieces.Request.of(pieces, step));
   }
 
-  private void record(long batch, String key, Amounts amounts, @org.jspecify.annotations.Nullable Double celsius) {
+  private void record(
+      long batch, String key, Amounts amounts, @org.jspecify.annotations.Nullable Double celsius) {
     history
         .studio()
         .recordStep
@@ -98,7 +99,8 @@ final class DemoMaking {
             List.of(
                 PlannedStep.hands("level", "Level and clean the molds for " + what, 5),
                 weigh("mix", "Weigh colour and powder into the water and mix", mixing.materials()),
-                PlannedStep.hands("fill", "Fill low in a thin stream, tap, level, cover", 2 * count),
+                PlannedStep.hands(
+                    "fill", "Fill low in a thin stream, tap, level, cover", 2 * count),
                 PlannedStep.waiting("set", "Set", candle.mix().card().times().demoldFromH() * 60),
                 PlannedStep.hands("demold", "Demold " + what, 3 * count)),
             null);
@@ -225,7 +227,8 @@ final class DemoMaking {
             1,
             List.of(new BatchPlan.Makes(design.code(), 1, count, null)),
             List.of(
-                weigh("wick", "Wick, weigh the empty vessel, warm it", candle.wicking().times(count)),
+                weigh(
+                    "wick", "Wick, weigh the empty vessel, warm it", candle.wicking().times(count)),
                 weigh("melt", "Melt the wax and stir the scent in", melt.materials()),
                 PlannedStep.hands("pour", "Pour " + count + " " + design.name(), 2 * count),
                 PlannedStep.waiting("set", "Set", 720)),

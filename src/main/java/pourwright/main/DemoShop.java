@@ -75,8 +75,7 @@ final class DemoShop {
   void send() {
     for (Order order : new ArrayList<>(open.values())) {
       boolean enough =
-          order.lines().stream()
-              .allMatch(l -> making.shelf(l.design()).size() >= l.quantity());
+          order.lines().stream().allMatch(l -> making.shelf(l.design()).size() >= l.quantity());
       if (enough) {
         fill(order);
         open.remove(order.number());

@@ -82,7 +82,8 @@ final class DemoStock {
     long units = material.unit().toSmall(amount);
     LocalDate today = history.today();
     Integer closed = material.shelfLife().closedDays();
-    LocalDate expires = closed == null ? null : today.plusDays(closed + history.random().nextInt(60));
+    LocalDate expires =
+        closed == null ? null : today.plusDays(closed + history.random().nextInt(60));
     long cents = Math.round(amount * centsPerUnit(material.kind()));
     String lot = (material.kind() == MaterialKind.FRAGRANCE ? "LY" : "NQ") + "-" + nth++;
     var shelf =

@@ -60,11 +60,9 @@ final class DemoStudio {
    * @param end now
    * @param zone the studio's zone
    */
-  static void make(
-      UnitOfWork store, AttachmentFiles files, Spec spec, Instant end, ZoneId zone) {
+  static void make(UnitOfWork store, AttachmentFiles files, Spec spec, Instant end, ZoneId zone) {
     DemoHistory.Size size = DemoHistory.Size.of(spec.years());
-    DemoStudio studio =
-        new DemoStudio(new DemoHistory(store, files, size, spec.seed(), end, zone));
+    DemoStudio studio = new DemoStudio(new DemoHistory(store, files, size, spec.seed(), end, zone));
     studio.begin();
     studio.weeks();
     studio.history.run();
@@ -101,10 +99,10 @@ final class DemoStudio {
   private void begin() {
     LocalDate first = history.today();
     history.at(history.now(), this::layCards);
-    history.at(
-        history.now().plusSeconds(60), () -> stockUp());
+    history.at(history.now().plusSeconds(60), () -> stockUp());
     LocalDate bad = LocalDate.ofInstant(history.end(), history.zone()).minusMonths(7);
-    history.on(bad.isAfter(first) ? bad : first.plusDays(30), () -> stock.receiveBadLot("scent-hearth"));
+    history.on(
+        bad.isAfter(first) ? bad : first.plusDays(30), () -> stock.receiveBadLot("scent-hearth"));
     history.on(bad.plusWeeks(9), this::holdBadLot);
   }
 
@@ -229,7 +227,11 @@ final class DemoStudio {
   /** What is going on at this moment: a mold near its end, a timer that runs. */
   private void today() {
     int life = Math.max(20, (int) Math.round(making.bollardCasts() * 1.04));
-    Mold mold = book.all(Mold.class).stream().filter(m -> m.code().equals("bollard-mold")).findFirst().orElseThrow();
+    Mold mold =
+        book.all(Mold.class).stream()
+            .filter(m -> m.code().equals("bollard-mold"))
+            .findFirst()
+            .orElseThrow();
     Mold worn =
         new Mold(
             mold.code(),

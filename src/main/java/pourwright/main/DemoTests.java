@@ -38,8 +38,7 @@ final class DemoTests {
                 new RunBurnTest.Request(
                     design.code(), 1, "house", fails ? "a taller wick" : "for sale", samples))
             .made();
-    List<BurnTest.Sample> placed =
-        history.studio().look(books -> books.burns().samples(test.id()));
+    List<BurnTest.Sample> placed = history.studio().look(books -> books.burns().samples(test.id()));
     for (int cycle = 1; cycle <= CYCLES; cycle++) {
       int number = cycle;
       history.inDays(cycle, () -> burn(test.id(), placed, number, fails));

@@ -82,6 +82,7 @@ final class Launch {
       return Optional.of(address);
     }
     try (DataFolder held = taken.get()) {
+      Logs.into(folder);
       boolean sample = own != null;
       if (sample && !Wiring.hasStudio(folder)) {
         SampleStudio.make(folder, out);

@@ -18,9 +18,7 @@ public record Machine(Map<String, String> environment, String system, Path home)
     String home = System.getenv().getOrDefault("HOME", "");
     boolean believed = !home.isEmpty() && !system.startsWith("Windows");
     return new Machine(
-        System.getenv(),
-        system,
-        Path.of(believed ? home : System.getProperty("user.home", ".")));
+        System.getenv(), system, Path.of(believed ? home : System.getProperty("user.home", ".")));
   }
 
   boolean windows() {

@@ -35,8 +35,7 @@ public final class Main {
   }
 
   /** Runs the words on a machine, reading and answering here; returns the exit code. */
-  static int run(
-      String[] words, Machine machine, InputStream in, PrintStream out, PrintStream err)
+  static int run(String[] words, Machine machine, InputStream in, PrintStream out, PrintStream err)
       throws IOException {
     if (words.length > 0 && words[0].equals("compute")) {
       String[] rest = Arrays.copyOfRange(words, 1, words.length);

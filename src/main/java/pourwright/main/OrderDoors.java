@@ -54,9 +54,7 @@ final class OrderDoors {
       List<OrderLine> lines = ready.lines().stream().map(OrderImport.Read::line).toList();
       WorkPlan plan =
           studio.look(
-              books ->
-                  WorkPlan.of(
-                      books, lines, studio.now(), clock.getZone(), new ForwardRule()));
+              books -> WorkPlan.of(books, lines, studio.now(), clock.getZone(), new ForwardRule()));
       if (wish.json()) {
         out.println(PlanText.json(plan).toPrettyString());
         out.flush();
@@ -111,8 +109,10 @@ final class OrderDoors {
   private boolean studioIsThere(Path data, String db) {
     if (db.isEmpty() && !Wiring.hasStudio(data)) {
       err.println(
-          "pourwright: there is no studio in " + data
-              + "; start one there, or make the sample with: pourwright demo --data " + data);
+          "pourwright: there is no studio in "
+              + data
+              + "; start one there, or make the sample with: pourwright demo --data "
+              + data);
       return false;
     }
     return true;
@@ -126,8 +126,7 @@ final class OrderDoors {
       return null;
     }
     DesignNames names =
-        studio.look(
-            books -> DesignNames.of(Drawers.book(books).all(CandleDesign.class), Map.of()));
+        studio.look(books -> DesignNames.of(Drawers.book(books).all(CandleDesign.class), Map.of()));
     LocalDate today = studio.today();
     OrderImport outcome =
         OrderFile.read(Files.readAllBytes(file), names, reading.choices(today, clock.getZone()));
@@ -143,7 +142,11 @@ final class OrderDoors {
           .forEach(
               q ->
                   err.println(
-                      "  " + q.sentence() + "; say " + option(q.about()) + " one of "
+                      "  "
+                          + q.sentence()
+                          + "; say "
+                          + option(q.about())
+                          + " one of "
                           + q.answers()));
     } else if (outcome instanceof OrderImport.Unreadable unreadable) {
       err.println("  " + unreadable.reason() + "; " + unreadable.hint());

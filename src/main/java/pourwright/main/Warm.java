@@ -27,8 +27,7 @@ import pourwright.page.guard.SecretsFile;
  */
 final class Warm {
   /** Long number work: its classes are few and its run would take seconds. */
-  private static final Set<String> TOO_LONG =
-      Set.of("burn", "melt-front", "buy", "leftover");
+  private static final Set<String> TOO_LONG = Set.of("burn", "melt-front", "buy", "leftover");
 
   private Warm() {}
 
@@ -52,8 +51,7 @@ final class Warm {
   }
 
   private static void get(String address) throws IOException {
-    HttpURLConnection connection =
-        (HttpURLConnection) URI.create(address).toURL().openConnection();
+    HttpURLConnection connection = (HttpURLConnection) URI.create(address).toURL().openConnection();
     connection.getResponseCode();
     connection.disconnect();
   }

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
-import pourwright.solve.CpSatPlanner;
-import pourwright.plan.Planner;
-import pourwright.plan.ForwardRule;
-import pourwright.page.plan.PlanCorner;
 import pourwright.page.Site;
+import pourwright.page.plan.PlanCorner;
+import pourwright.plan.ForwardRule;
+import pourwright.plan.Planner;
+import pourwright.solve.CpSatPlanner;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
 import pourwright.store.SqliteStore;
@@ -101,8 +101,7 @@ public final class Wiring implements AutoCloseable {
 
   /** The optimal planner; the solver's library loads when something is planned. */
   private static Planner planner() {
-    return (problem, effort) ->
-        new CpSatPlanner(new ForwardRule()).plan(problem, effort);
+    return (problem, effort) -> new CpSatPlanner(new ForwardRule()).plan(problem, effort);
   }
 
   /** An empty string while the books can be read, else what is wrong. */

@@ -20,6 +20,7 @@ import pourwright.page.guard.Token;
  * @param assets a word that changes when style or script change
  * @param shared whether other devices can reach this studio
  * @param sample whether this is the sample studio
+ * @param entered false for a stranger, who is shown the way in and nothing of the studio
  */
 public record Frame(
     String studio,
@@ -34,7 +35,8 @@ public record Frame(
     Optional<Said> said,
     String assets,
     boolean shared,
-    boolean sample) {
+    boolean sample,
+    boolean entered) {
 
   /**
    * One entry of the navigation.

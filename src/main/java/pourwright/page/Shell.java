@@ -100,6 +100,8 @@ final class Shell {
   }
 
   private Frame frame(Context http, String path, Optional<Said> said) {
+    boolean entered = Door.entered(http);
+    Surroundings around = entered ? surroundings : Surroundings.quiet();
     List<Frame.Nav> nav = new ArrayList<>();
     for (Place place : places) {
       nav.add(new Frame.Nav(place.name(), place.path(), belongs(path, place.path())));
@@ -111,13 +113,14 @@ final class Shell {
         door.token(http),
         look(http),
         remembered(http, "hand"),
-        surroundings.bells(desk.clock().instant()),
-        surroundings.hot(),
-        surroundings.lastDeed(),
+        around.bells(desk.clock().instant()),
+        around.hot(),
+        around.lastDeed(),
         said,
         files.version(),
         !settings.loopbackOnly(),
-        sample);
+        sample,
+        entered);
   }
 
   private static boolean belongs(String path, String place) {

@@ -10,7 +10,8 @@ public enum Mishap {
   /** Over the limit of wax or oil. */
   TOO_HOT("wax too hot", "Heat off. Lid ready. Let it cool before the scent goes in; never water."),
   /** Below the pour window. */
-  TOO_COLD("wax too cold to pour", "Warm it gently once more, and only once; the clock starts anew."),
+  TOO_COLD(
+      "wax too cold to pour", "Warm it gently once more, and only once; the clock starts anew."),
   /** Wax is smoking. */
   SMOKES("wax smokes", "Heat off at once, lid on, fan on. Never water. Do not use this wax."),
   /** Spilt hot wax. */

@@ -175,7 +175,8 @@ final class Ink implements AutoCloseable {
   /** Writes no wider than given; what does not fit ends in three dots. */
   void within(double xMm, double yMm, double widthMm, String text, Pen pen) {
     String shown = text;
-    while (shown.length() > 1 && width(shown + (shown.equals(text) ? "" : "\u2026"), pen) > widthMm) {
+    while (shown.length() > 1
+        && width(shown + (shown.equals(text) ? "" : "\u2026"), pen) > widthMm) {
       shown = shown.substring(0, shown.length() - 1);
     }
     text(xMm, yMm, shown.equals(text) ? text : shown.stripTrailing() + "\u2026", pen);

@@ -91,8 +91,11 @@ final class MixCards {
     }
     ink.line(Leaf.LEFT + 10, y - 7.5, Leaf.LEFT + 100, y - 7.5, 0.2, Ink.DUST);
     ink.right(Leaf.LEFT + 50, y - 2.6, Figures.grams(cast.totalG()), Pen.STRONG);
-    ink.text(Leaf.LEFT + 52, y - 2.6,
-        "g in the bucket, " + Figures.number(cast.freshMl(), 0) + " ml in the molds", Pen.SMALL);
+    ink.text(
+        Leaf.LEFT + 52,
+        y - 2.6,
+        "g in the bucket, " + Figures.number(cast.freshMl(), 0) + " ml in the molds",
+        Pen.SMALL);
     return y + 2;
   }
 
@@ -109,20 +112,30 @@ final class MixCards {
     ink.text(x, top + 2, Figures.number(mass, 2) + " : 1 by mass", strong(card, MixCard.By.MASS));
     if (volume != null) {
       ink.text(
-          x, top + 7.5, Figures.number(volume, 2) + " : 1 by volume",
+          x,
+          top + 7.5,
+          Figures.number(volume, 2) + " : 1 by volume",
           strong(card, MixCard.By.VOLUME));
       mix.powder()
           .property(Property.BULK_DENSITY_G_PER_ML)
           .ifPresent(
               bulk -> {
-                ink.text(x, top + 12.5,
-                    "bulk " + Figures.number(bulk.value(), 2) + " g/ml \u00b1 "
-                        + Figures.percent(bulk.relativeUncertainty(), 0), Pen.SMALL);
+                ink.text(
+                    x,
+                    top + 12.5,
+                    "bulk "
+                        + Figures.number(bulk.value(), 2)
+                        + " g/ml \u00b1 "
+                        + Figures.percent(bulk.relativeUncertainty(), 0),
+                    Pen.SMALL);
                 ink.text(x, top + 16, bulk.origin().words(), Pen.SMALL);
               });
     }
-    ink.text(x, top + 20.5,
-        "water to powder " + Figures.number(mix.mix().waterToPowder(), 3), Pen.SMALL);
+    ink.text(
+        x,
+        top + 20.5,
+        "water to powder " + Figures.number(mix.mix().waterToPowder(), 3),
+        Pen.SMALL);
   }
 
   private static Pen strong(MixCard card, MixCard.By by) {
@@ -161,13 +174,18 @@ final class MixCards {
     ink.line(Leaf.LEFT + 4, top, leaf.right() - 4, top, 0.2, Ink.DUST);
     String life =
         "Colour into water, powder into water. Start with a little less water and add it weighed. "
-            + "In the molds within " + Figures.number(card.times().potLifeMin(), 0)
+            + "In the molds within "
+            + Figures.number(card.times().potLifeMin(), 0)
             + " minutes; never add water to a mix that stiffens. Level, tap, cover. Dust mask on.";
     double y = ink.wrapped(Leaf.LEFT + 4, top + 5, leaf.width() - 8, life, Pen.BODY);
     String demold =
-        "Demold after " + Figures.length((int) (card.times().demoldFromH() * 60))
-            + ", at the latest after " + Figures.length((int) (card.times().demoldToH() * 60))
-            + "; keep damp for " + Figures.length((int) (card.times().hardenH() * 60)) + ".";
+        "Demold after "
+            + Figures.length((int) (card.times().demoldFromH() * 60))
+            + ", at the latest after "
+            + Figures.length((int) (card.times().demoldToH() * 60))
+            + "; keep damp for "
+            + Figures.length((int) (card.times().hardenH() * 60))
+            + ".";
     ink.wrapped(Leaf.LEFT + 4, y + 0.5, leaf.width() - 8, demold, Pen.BODY);
     String[] blanks = {"water really used, g", "stiffened at", "room, \u00b0C", "by"};
     double x = Leaf.LEFT + 4;

@@ -68,8 +68,7 @@ final class PickPages {
                 shortages.getOrDefault(code, 0L)));
   }
 
-  private void material(
-      Material material, long need, Map<Long, FromLot> from, long shortUnits) {
+  private void material(Material material, long need, Map<Long, FromLot> from, long shortUnits) {
     leaf.need(8 + 6 * Math.min(2, from.size()));
     ink.fill(Leaf.LEFT, leaf.y() - 4.4, leaf.width(), 6.4, Ink.SLAB);
     ink.within(Leaf.LEFT + 2, leaf.y(), 110, material.name(), Pen.STRONG);
@@ -98,8 +97,7 @@ final class PickPages {
         leaf.y(),
         expires == null ? "keeps" : "until " + Figures.shortDay(expires) + " " + expires.getYear(),
         Pen.SMALL);
-    ink.right(
-        leaf.right() - 2, leaf.y(), Figures.amount(material.unit(), taken.units), Pen.BODY);
+    ink.right(leaf.right() - 2, leaf.y(), Figures.amount(material.unit(), taken.units), Pen.BODY);
     StringBuilder batches = new StringBuilder();
     taken.batches.forEach(
         (batch, units) ->
@@ -109,8 +107,7 @@ final class PickPages {
                 .append(' ')
                 .append(Figures.amount(material.unit(), units)));
     leaf.to(
-        ink.wrapped(
-            Leaf.LEFT + 8, leaf.y() + 3.8, leaf.width() - 40, batches.toString(), Pen.SMALL)
+        ink.wrapped(Leaf.LEFT + 8, leaf.y() + 3.8, leaf.width() - 40, batches.toString(), Pen.SMALL)
             + 1.6);
   }
 }

@@ -14,8 +14,8 @@ import pourwright.sheet.Ink.Pen;
 import pourwright.work.WorkPlan;
 
 /**
- * The sheets of a plan: what to make, a card for each mixing and each pitcher, the picking list with
- * its lots, and the order of work by the clock.
+ * The sheets of a plan: what to make, a card for each mixing and each pitcher, the picking list
+ * with its lots, and the order of work by the clock.
  */
 public final class PlanSheets {
   private PlanSheets() {}
@@ -119,8 +119,11 @@ public final class PlanSheets {
         var material = plan.book().materials().get(entry.getKey());
         ink.tick(x, leaf.y());
         ink.within(x + 6, leaf.y(), leaf.width() / 2 - 36, material.name(), Pen.BODY);
-        ink.right(x + leaf.width() / 2 - 6, leaf.y(),
-            Figures.amount(material.unit(), entry.getValue()), Pen.STRONG);
+        ink.right(
+            x + leaf.width() / 2 - 6,
+            leaf.y(),
+            Figures.amount(material.unit(), entry.getValue()),
+            Pen.STRONG);
         column = 1 - column;
         leaf.down(column == 0 ? 5.2 : 0);
       }
@@ -129,8 +132,7 @@ public final class PlanSheets {
 
     private void orders() {
       double[] at = {
-        Leaf.LEFT, Leaf.LEFT + 30, Leaf.LEFT + 92, Leaf.LEFT + 105, Leaf.LEFT + 120,
-        Leaf.LEFT + 143
+        Leaf.LEFT, Leaf.LEFT + 30, Leaf.LEFT + 92, Leaf.LEFT + 105, Leaf.LEFT + 120, Leaf.LEFT + 143
       };
       List<String> names = List.of("order", "candle", "pieces", "in stock", "due", "boxed");
       leaf.need(20);
@@ -152,8 +154,8 @@ public final class PlanSheets {
       }
     }
 
-    private void boxed(MakePlan.Served served, @org.jspecify.annotations.Nullable LocalDate due,
-        double x) {
+    private void boxed(
+        MakePlan.Served served, @org.jspecify.annotations.Nullable LocalDate due, double x) {
       Plan work = plan.plan();
       if (served.pours().isEmpty() || work == null) {
         ink.text(x, leaf.y(), work == null ? "\u2013" : "ready", Pen.BODY);
@@ -168,8 +170,7 @@ public final class PlanSheets {
       LocalDate day = plan.problem().clock(end).toLocalDate();
       long days = due == null ? 0 : due.until(day, java.time.temporal.ChronoUnit.DAYS);
       String late = days > 0 ? String.format(Locale.ROOT, ", %d d late", days) : "";
-      ink.text(
-          x, leaf.y(), Figures.shortDay(day) + late, days > 0 ? Pen.WARM : Pen.BODY);
+      ink.text(x, leaf.y(), Figures.shortDay(day) + late, days > 0 ? Pen.WARM : Pen.BODY);
     }
   }
 }

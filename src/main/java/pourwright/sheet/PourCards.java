@@ -63,8 +63,7 @@ final class PourCards {
 
   private void amounts(PourJob job, ResolvedPour pour, double top) {
     List<String[]> rows = new ArrayList<>();
-    for (List<ResolvedPour.Share> part :
-        List.of(pour.waxes(), pour.extras(), pour.fragrances())) {
+    for (List<ResolvedPour.Share> part : List.of(pour.waxes(), pour.extras(), pour.fragrances())) {
       for (ResolvedPour.Share share : part) {
         rows.add(
             new String[] {
@@ -90,9 +89,14 @@ final class PourCards {
     Dose dose = new Dose(job.waxG(), job.fragranceG());
     String said = card.loadOf() == Dose.LoadOf.TOTAL ? "on the total" : "on the wax";
     ink.text(x, top, "fragrance load, as the card says it: " + said, Pen.SMALL);
-    ink.text(x, top + 6,
-        Figures.percent(dose.loadOfTotal(), 2) + " of the total = "
-            + Figures.percent(dose.loadOfWax(), 2) + " of the wax", Pen.STRONG);
+    ink.text(
+        x,
+        top + 6,
+        Figures.percent(dose.loadOfTotal(), 2)
+            + " of the total = "
+            + Figures.percent(dose.loadOfWax(), 2)
+            + " of the wax",
+        Pen.STRONG);
     PourCard.Temperatures t = card.temperatures();
     ink.text(x, top + 14, "stir the scent in", Pen.SMALL);
     ink.text(x, top + 21, window(t.addFromC(), t.addToC()), new Pen(15, true, Ink.SLATE));
@@ -100,8 +104,11 @@ final class PourCards {
     ink.text(x + 34, top + 21, window(t.pourFromC(), t.pourToC()), new Pen(15, true, Ink.SLATE));
     ink.text(x, top + 28, "Thermometer in the wax, not on the wall. Never leave it", Pen.SMALL);
     ink.text(x, top + 31.5, "alone; no water near it; vessels dry, warm and wicked.", Pen.SMALL);
-    ink.text(x, top + 37, "Rest " + Figures.number(card.restDays(), 0)
-        + " days before test or sale.", Pen.BODY);
+    ink.text(
+        x,
+        top + 37,
+        "Rest " + Figures.number(card.restDays(), 0) + " days before test or sale.",
+        Pen.BODY);
   }
 
   private static String window(double from, double to) {
@@ -118,9 +125,14 @@ final class PourCards {
       Vessel vessel = plan.book().vessel(design.vessel());
       ink.text(x, top + 6, fill.candles() + " \u00d7 " + vessel.name(), Pen.STRONG);
       ink.text(x, top + 10.5, Figures.grams(fill.netG()) + " g each", Pen.BODY);
-      ink.within(x, top + 15, each - 4,
-          design.wicks().count() + " \u00d7 "
-              + plan.book().materials().get(design.wicks().wick()).name(), Pen.SMALL);
+      ink.within(
+          x,
+          top + 15,
+          each - 4,
+          design.wicks().count()
+              + " \u00d7 "
+              + plan.book().materials().get(design.wicks().wick()).name(),
+          Pen.SMALL);
       double scale = SectionDrawing.scale(List.of(vessel), each - 6, 26);
       double[] box = {x, top + 16, SectionDrawing.widestMm(vessel) / scale, 32};
       double wax = vessel.cavity().heightMm() - design.headspaceMm();

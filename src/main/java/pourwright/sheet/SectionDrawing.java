@@ -2,8 +2,8 @@ package pourwright.sheet;
 
 import java.util.List;
 import pourwright.card.Vessel;
-import pourwright.sheet.Ink.Pen;
 import pourwright.shape.Solid;
+import pourwright.sheet.Ink.Pen;
 
 /** A vessel cut along its length, to a scale that is said, with the fill line where wax is. */
 final class SectionDrawing {
@@ -41,8 +41,7 @@ final class SectionDrawing {
    * @param fillMm height of the set wax above the cavity's base, 0 for an empty vessel
    * @param wicks how many wicks are shown
    */
-  static void draw(
-      Ink ink, double[] box, Vessel vessel, double scale, double fillMm, int wicks) {
+  static void draw(Ink ink, double[] box, Vessel vessel, double scale, double fillMm, int wicks) {
     Solid outer = vessel.outer().solid();
     Solid cavity = vessel.cavity().solid();
     double widest = widestMm(vessel);
@@ -66,8 +65,11 @@ final class SectionDrawing {
   /** Writes size and scale under a drawing, from the left edge of its box. */
   static void caption(Ink ink, double[] box, Vessel vessel, double scale) {
     String text =
-        Figures.number(widestMm(vessel), 0) + " \u00d7 "
-            + Figures.number(vessel.outer().heightMm(), 0) + " mm, 1 : " + said(scale);
+        Figures.number(widestMm(vessel), 0)
+            + " \u00d7 "
+            + Figures.number(vessel.outer().heightMm(), 0)
+            + " mm, 1 : "
+            + said(scale);
     ink.text(box[0], box[1] + box[3] - 1, text, Pen.SMALL);
   }
 
@@ -76,11 +78,15 @@ final class SectionDrawing {
   }
 
   private static void trapezoid(
-      Ink ink, Solid solid, double middle, double floor, double scale, double heightMm,
+      Ink ink,
+      Solid solid,
+      double middle,
+      double floor,
+      double scale,
+      double heightMm,
       java.awt.Color color) {
     double below = solid.bottom().lengthMm() / 2;
-    double above =
-        below + (solid.top().lengthMm() / 2 - below) * heightMm / solid.heightMm();
+    double above = below + (solid.top().lengthMm() / 2 - below) * heightMm / solid.heightMm();
     ink.polygon(
         new double[][] {
           {middle - below / scale, floor},

@@ -56,7 +56,10 @@ final class WorkPages {
       ink.right(
           leaf.right(),
           leaf.y(),
-          Figures.length(step.minutes()) + ", until " + Figures.shortDay(ends.toLocalDate()) + " "
+          Figures.length(step.minutes())
+              + ", until "
+              + Figures.shortDay(ends.toLocalDate())
+              + " "
               + Figures.clock(ends),
           Pen.SMALL);
       leaf.down(4.4);
@@ -69,7 +72,9 @@ final class WorkPages {
       ink.frame(Leaf.LEFT + 5, leaf.y() - 2.4, 1.4, 2.6, 0.25, Ink.EMBER);
     }
     ink.text(
-        Leaf.LEFT + 8, leaf.y(), Figures.clock(begins) + "\u2013" + Figures.clock(ends),
+        Leaf.LEFT + 8,
+        leaf.y(),
+        Figures.clock(begins) + "\u2013" + Figures.clock(ends),
         Pen.STRONG);
     ink.text(Leaf.LEFT + 30, leaf.y(), step.batch(), Pen.WARM);
     String person = placed.person();

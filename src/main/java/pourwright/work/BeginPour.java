@@ -45,10 +45,7 @@ public final class BeginPour {
         books.cards().current(Drawers.POUR, design.pour()).map(CardVersion::version).orElse(1);
     PourWalk.Wanted wanted =
         new PourWalk.Wanted(
-            request.candle(),
-            candle.get().version(),
-            request.count(),
-            request.topUpFraction());
+            request.candle(), candle.get().version(), request.count(), request.topUpFraction());
     return Optional.of(PourWalk.plan(design.resolve(book), wanted, pourVersion));
   }
 }

@@ -3,9 +3,9 @@ package pourwright.work;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.BatchPlan;
+import pourwright.card.ResolvedMix;
 import pourwright.cast.MixAmounts;
 import pourwright.cast.MixSplit;
-import pourwright.card.ResolvedMix;
 import pourwright.quantity.Sourced;
 
 /**

@@ -73,8 +73,7 @@ public final class CastWalk {
     Mix resolved = card.resolve(book.materials(), ask.waterC());
     Sourced fresh = freshMl(book, ask);
     MixCard.Losses losses = card.losses();
-    MixAmounts exact =
-        resolved.amounts(fresh.value(), losses.wasteFraction(), losses.residueG());
+    MixAmounts exact = resolved.amounts(fresh.value(), losses.wasteFraction(), losses.residueG());
     MixAmounts rounded = exact.roundedTo(ask.stepG());
     double life = Maturity.timeAt(card.times().potLifeMin(), 20, ask.roomC(), ENERGY);
     double demold = Maturity.timeAt(card.times().demoldFromH(), 20, ask.roomC(), ENERGY);
@@ -111,8 +110,7 @@ public final class CastWalk {
     for (CastSheet.Fill fill : ask.fills()) {
       Check.between("count", fill.count(), 1, 1000);
       Sourced one = book.vessel(fill.vessel()).mixMl();
-      each.add(
-          new Sourced(one.value() * fill.count(), one.relativeUncertainty(), one.origin()));
+      each.add(new Sourced(one.value() * fill.count(), one.relativeUncertainty(), one.origin()));
     }
     return FirstOrder.of(each, x -> java.util.Arrays.stream(x).sum()).value();
   }
@@ -144,8 +142,7 @@ public final class CastWalk {
 
   private static List<CastSheet.Line> lines(ResolvedMix mix, MixAmounts amounts) {
     List<CastSheet.Line> lines = new ArrayList<>();
-    lines.add(
-        new CastSheet.Line(mix.powder().code(), mix.powder().name(), amounts.powderG()));
+    lines.add(new CastSheet.Line(mix.powder().code(), mix.powder().name(), amounts.powderG()));
     for (int i = 0; i < mix.parts().size(); i++) {
       Material part = mix.parts().get(i);
       lines.add(new CastSheet.Line(part.code(), part.name(), amounts.additionsG().get(i)));
@@ -184,13 +181,18 @@ public final class CastWalk {
     steps.add(
         PlannedStep.hands(
             "molds",
-            "Set " + ask.pieces() + " clean molds level. Release agent only if the mold's sheet"
+            "Set "
+                + ask.pieces()
+                + " clean molds level. Release agent only if the mold's sheet"
                 + " asks for it.",
             4));
     double water = lines.get(lines.size() - 1).grams();
     double first = Math.rint(FIRST_WATER * water / ask.stepG()) * ask.stepG();
     steps.add(weigh("water", "Weigh the first water into the bucket.", List.of(water(first))));
-    addWeighed(steps, "colour", "Stir the colour into the water until nothing floats.",
+    addWeighed(
+        steps,
+        "colour",
+        "Stir the colour into the water until nothing floats.",
         amounts(mix, lines, true));
     List<PlannedAmount> dry = new ArrayList<>();
     dry.add(planned(lines.get(0)));
@@ -209,7 +211,8 @@ public final class CastWalk {
             List.of(water(water - first))));
     steps.add(
         PlannedStep.hands(
-            "pour", "Pour low, in a thin stream, at one corner; let it rise by itself.",
+            "pour",
+            "Pour low, in a thin stream, at one corner; let it rise by itself.",
             1.5 * ask.pieces()));
     steps.add(
         PlannedStep.hands(

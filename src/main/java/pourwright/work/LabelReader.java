@@ -187,8 +187,7 @@ public final class LabelReader {
         life = life == null ? Double.valueOf(burnt) : Double.valueOf(Math.min(life, burnt));
       }
     }
-    return new BurnFacts(
-        hours, null, null, null, life == null || life < 1 ? null : life, wall);
+    return new BurnFacts(hours, null, null, null, life == null || life < 1 ? null : life, wall);
   }
 
   private @Nullable Double hottest(BurnTest.Cycle cycle) {

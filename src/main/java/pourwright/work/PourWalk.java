@@ -123,8 +123,7 @@ public final class PourWalk {
             wanted.count(),
             List.of()));
     if (wanted.topUpFraction() > 0) {
-      steps.add(
-          PlannedStep.waiting("skin", "Wait for the skin, then poke relief holes.", 60));
+      steps.add(PlannedStep.waiting("skin", "Wait for the skin, then poke relief holes.", 60));
       steps.add(
           watch(
               SECOND,

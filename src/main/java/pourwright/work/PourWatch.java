@@ -90,8 +90,7 @@ public record PourWatch(
     CoolingClock.Crossing crossing =
         clock == null || target == null ? null : clock.crossing(target.c());
     PlannedStep next = next(batch, done);
-    return Optional.of(
-        new PourWatch(batch, candle, done, next, wax, target, clock, crossing));
+    return Optional.of(new PourWatch(batch, candle, done, next, wax, target, clock, crossing));
   }
 
   /** The moment from which readings belong to one cooling. */
@@ -172,8 +171,7 @@ public record PourWatch(
 
   /** Grams of wax and of fragrance that really went in. */
   public pourwright.pour.Dose inThePitcher() {
-    return new pourwright.pour.Dose(
-        used(candle.pour().waxes()), used(candle.pour().fragrances()));
+    return new pourwright.pour.Dose(used(candle.pour().waxes()), used(candle.pour().fragrances()));
   }
 
   private double used(List<ResolvedPour.Share> shares) {

@@ -26,7 +26,8 @@ import pourwright.plan.Rearrange;
 import pourwright.plan.Step;
 
 /**
- * Plans what is open again, close to the plan that stands; shows what would move before it is taken.
+ * Plans what is open again, close to the plan that stands; shows what would move before it is
+ * taken.
  */
 public final class Replan {
   private final Studio studio;
@@ -80,8 +81,7 @@ public final class Replan {
   public Preview look(Instant now, ZoneId zone, Planner planner, Planner.Effort effort) {
     long from = System.nanoTime();
     WorkPlan quick =
-        studio.look(
-            books -> WorkPlan.of(books, openLines(books), now, zone, new ForwardRule()));
+        studio.look(books -> WorkPlan.of(books, openLines(books), now, zone, new ForwardRule()));
     PlanProblem problem = quick.problem();
     Plan before = standing().map(kept -> carried(kept, problem)).orElse(null);
     Planner.Effort near =

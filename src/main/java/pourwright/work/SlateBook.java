@@ -24,7 +24,8 @@ import pourwright.quantity.Sourced;
 
 /**
  * Lays the slate of every candle out of the books: materials at what their lots cost, hands by the
- * house's minutes, failures by what was scrapped. Settings hold wage, overhead, channels and prices.
+ * house's minutes, failures by what was scrapped. Settings hold wage, overhead, channels and
+ * prices.
  */
 public final class SlateBook {
   private static final double MINUTES_UNCERTAINTY = 0.25;
@@ -150,15 +151,13 @@ public final class SlateBook {
     double shop =
         asked
             .or(() -> books.settings().value("slate.price." + design.code()).map(SlateBook::number))
-            .orElseGet(
-                () -> terms.get(0).channel().priceForMarginOfPrice(cost, margin()));
+            .orElseGet(() -> terms.get(0).channel().priceForMarginOfPrice(cost, margin()));
     Map<Terms, Slate> byTerms = new LinkedHashMap<>();
     for (Terms t : terms) {
       byTerms.put(t, new Slate(inputs, t.channel(), exact(Math.max(0.01, shop * t.ofShopPrice()))));
     }
     double moldDays = candle.mix().card().times().demoldFromH() / 24;
-    return Optional.of(
-        new Laid(design, byTerms, List.copyOf(unpriced), Math.max(0.05, moldDays)));
+    return Optional.of(new Laid(design, byTerms, List.copyOf(unpriced), Math.max(0.05, moldDays)));
   }
 
   private Slate.Inputs inputs(ResolvedCandle candle, TreeSet<String> unpriced) {
@@ -211,15 +210,13 @@ public final class SlateBook {
 
   private Sourced money(String material, double usualUnits, TreeSet<String> unpriced) {
     StockValue value =
-        values.computeIfAbsent(
-            material, m -> StockValue.of(books, m, StockValue.method(books)));
+        values.computeIfAbsent(material, m -> StockValue.of(books, m, StockValue.method(books)));
     Optional<Sourced> perUnit = value.perUnit();
     if (perUnit.isEmpty()) {
       unpriced.add(cards.materials().get(material).name());
       return exact(0);
     }
-    double small =
-        usualUnits * cards.materials().get(material).unit().smallUnitsPerUnit();
+    double small = usualUnits * cards.materials().get(material).unit().smallUnitsPerUnit();
     return new Sourced(
         small * perUnit.get().value() / MINOR,
         perUnit.get().relativeUncertainty(),
@@ -236,8 +233,7 @@ public final class SlateBook {
     steps.add(minutes("seal", coats * hands.coat() + 2 * hands.test()));
     steps.add(
         minutes(
-            "pour",
-            candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim()));
+            "pour", candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim()));
     steps.add(minutes("pack", hands.box() / candle.design().piecesPerBox()));
     return steps;
   }
@@ -262,8 +258,7 @@ public final class SlateBook {
     if (made >= 10 && scrapped < made) {
       return Sourced.measured(scrapped / made, 0);
     }
-    double house =
-        1 - (1 - Habits.HOUSE.vesselReject()) * (1 - Habits.HOUSE.candleReject());
+    double house = 1 - (1 - Habits.HOUSE.vesselReject()) * (1 - Habits.HOUSE.candleReject());
     return Sourced.typical(house, REJECT_UNCERTAINTY);
   }
 }

@@ -121,8 +121,8 @@ public record StockValue(
   }
 
   /**
-   * Money for one small unit: the stock's own value over its amount, else the last price paid with a
-   * range; empty when no price is known.
+   * Money for one small unit: the stock's own value over its amount, else the last price paid with
+   * a range; empty when no price is known.
    */
   public Optional<Sourced> perUnit() {
     long there = valuation.stockAmount();
@@ -139,8 +139,7 @@ public record StockValue(
     return switch (written) {
       case "fifo" -> Valuation.Method.FIFO;
       case "average" -> Valuation.Method.MOVING_AVERAGE;
-      default ->
-          throw new OutOfRange("slate.method", "'" + written + "'", "write fifo or average");
+      default -> throw new OutOfRange("slate.method", "'" + written + "'", "write fifo or average");
     };
   }
 }

@@ -28,7 +28,8 @@ class BurnRateTest {
   void twentyGramsInFourHoursAreFiveGramsAnHour() {
     BurnRate rate = BurnRate.of(cycle(new double[] {0, 400}, new double[] {240, 380}), .5).get();
     assertThat(rate.gramsPerHour()).isCloseTo(5, within(1e-12));
-    assertThat(rate.high() - 5).isCloseTo(1.959964 * .5 / Math.sqrt(3) / Math.sqrt(8), within(1e-9));
+    assertThat(rate.high() - 5)
+        .isCloseTo(1.959964 * .5 / Math.sqrt(3) / Math.sqrt(8), within(1e-9));
     assertThat(rate.hoursLeft(100)[0]).isLessThan(20);
     assertThat(rate.hoursLeft(100)[1]).isCloseTo(20, within(1e-9));
     assertThat(rate.hoursLeft(100)[2]).isGreaterThan(20);
@@ -78,7 +79,8 @@ class BurnRateTest {
   void theHouseRuleSaysWhatIsStillMissing() {
     ProofRule rule = ProofRule.house();
     assertThat(rule.missing(new Standing(3, 2, 2, true))).isEmpty();
-    assertThat(rule.missing(new Standing(2, 2, 2, true))).containsExactly("2 of 3 passed full lives");
+    assertThat(rule.missing(new Standing(2, 2, 2, true)))
+        .containsExactly("2 of 3 passed full lives");
     assertThat(rule.missing(new Standing(3, 1, 1, false))).hasSize(3);
   }
 

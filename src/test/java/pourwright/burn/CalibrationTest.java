@@ -45,7 +45,8 @@ class CalibrationTest {
     double[] said = new double[7];
     for (int i = 0; i < said.length; i++) {
       double x = (i + 1) / 7.0;
-      said[i] = p[0] * x + 30 * p[1] * x * x + .2 * p[2] * (1 - x) + .05 * p[0] * p[0] * (1 - x) * x;
+      said[i] =
+          p[0] * x + 30 * p[1] * x * x + .2 * p[2] * (1 - x) + .05 * p[0] * p[0] * (1 - x) * x;
     }
     return said;
   }
@@ -96,8 +97,7 @@ class CalibrationTest {
   void twoParametersThatOnlyActAsASumCannotBeToldApart() {
     List<Parameter> two = List.of(new Parameter("a", 0, 10), new Parameter("b", 0, 10));
     Function<double[], double[]> sum = p -> new double[] {p[0] + p[1], p[0] + p[1]};
-    Fitted fitted =
-        Calibration.fit(sum, two, new double[] {10, 10.1}, new double[] {.1, .1});
+    Fitted fitted = Calibration.fit(sum, two, new double[] {10, 10.1}, new double[] {.1, .1});
     assertThat(fitted.estimates()).allMatch(Estimate::cannotBeToldApart);
     assertThat(fitted.values()[0] + fitted.values()[1]).isCloseTo(10.05, within(.01));
   }

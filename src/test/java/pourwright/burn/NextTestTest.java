@@ -44,8 +44,7 @@ class NextTestTest {
   @Test
   void aFailedWickIsNotTestedAgainWhileAnotherIsOpen() {
     Advice advice =
-        NextTest.among(
-            List.of(wick("a", Foresight.GOOD, 2, 1), wick("b", Foresight.BAD, 0, 0)), 3);
+        NextTest.among(List.of(wick("a", Foresight.GOOD, 2, 1), wick("b", Foresight.BAD, 0, 0)), 3);
     assertThat(advice.candidate().name()).isEqualTo("b");
   }
 

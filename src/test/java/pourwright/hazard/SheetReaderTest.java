@@ -30,18 +30,22 @@ class SheetReaderTest {
   @Test
   void theUsualColumnsAreRead() {
     SheetReader.Result found = SheetReader.read(TABLE);
-    assertThat(found.lines()).extracting(SheetLine::name)
+    assertThat(found.lines())
+        .extracting(SheetLine::name)
         .containsExactly("Linalool", "d-Limonene", "3,7-dimethylocta-2,6-dienal", "Isoeugenol");
     assertThat(found.lines()).extracting(SheetLine::lowText).containsExactly("10", "5", "", "");
-    assertThat(found.lines()).extracting(SheetLine::highText)
+    assertThat(found.lines())
+        .extracting(SheetLine::highText)
         .containsExactly("25", "10", "1,5", "0.1");
     assertThat(found.unread()).hasSize(2);
     SheetLine linalool = found.lines().get(0);
     assertThat(linalool.isClear()).isTrue();
-    assertThat(linalool.classes()).extracting(HazardClass::code)
+    assertThat(linalool.classes())
+        .extracting(HazardClass::code)
         .containsExactlyInAnyOrder("Skin Irrit. 2", "Eye Irrit. 2", "Skin Sens. 1B");
     SheetLine limonene = found.lines().get(1);
-    assertThat(limonene.classes()).extracting(HazardClass::code)
+    assertThat(limonene.classes())
+        .extracting(HazardClass::code)
         .contains("Asp. Tox. 1", "Aquatic Acute 1", "Aquatic Chronic 3", "Flam. Liq. 3");
     assertThat(limonene.acuteMText()).isEqualTo("1");
     assertThat(limonene.doubts()).anyMatch(d -> d.contains("neither acute nor chronic"));
@@ -87,7 +91,8 @@ class SheetReaderTest {
   @Test
   void statementsWithoutTheirClassAreReadAndAsked() {
     SheetLine line = SheetReader.read("Linalool 78-70-6 5 % H317, H315").lines().get(0);
-    assertThat(line.classes()).extracting(HazardClass::code)
+    assertThat(line.classes())
+        .extracting(HazardClass::code)
         .containsExactlyInAnyOrder("Skin Sens. 1", "Skin Irrit. 2");
     assertThat(line.doubts()).hasSize(2);
   }
@@ -108,9 +113,32 @@ class SheetReaderTest {
     Arbitrary<String> piece =
         Arbitraries.oneOf(
             Arbitraries.of(
-                "78-70-6", "5989-27-5", " ", "\n", "%", "<", "≥", "-", "–", "Skin Sens. 1B",
-                "H317", "M=10", "M (chronic) = 100", "C ≥ 0.01 %", "Acute Tox. 4", "ATE oral",
-                "mg/kg", "10", "1,5", "0.1", "100", "201-134-4", "Linalool", "to", ";", "(oral)"),
+                "78-70-6",
+                "5989-27-5",
+                " ",
+                "\n",
+                "%",
+                "<",
+                "≥",
+                "-",
+                "–",
+                "Skin Sens. 1B",
+                "H317",
+                "M=10",
+                "M (chronic) = 100",
+                "C ≥ 0.01 %",
+                "Acute Tox. 4",
+                "ATE oral",
+                "mg/kg",
+                "10",
+                "1,5",
+                "0.1",
+                "100",
+                "201-134-4",
+                "Linalool",
+                "to",
+                ";",
+                "(oral)"),
             Arbitraries.strings().ofMaxLength(6));
     return piece.list().ofMaxSize(40).map(p -> String.join("", p));
   }

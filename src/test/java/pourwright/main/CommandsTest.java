@@ -133,8 +133,7 @@ class CommandsTest {
   void aTakenPortWithoutProbingIsEleven() throws IOException {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
       String port = String.valueOf(taken.getLocalPort());
-      assertThat(run("--no-port-probing", "--port", port, "--data", data.toString()))
-          .isEqualTo(11);
+      assertThat(run("--no-port-probing", "--port", port, "--data", data.toString())).isEqualTo(11);
       assertThat(err).contains(port);
     }
   }

@@ -43,7 +43,9 @@ import pourwright.work.FinishCast;
 import pourwright.work.SaveCard;
 import pourwright.work.Studio;
 
-/** Orders come in, a plan is made and taken, a cast fails, and one sees what moves before it does. */
+/**
+ * Orders come in, a plan is made and taken, a cast fails, and one sees what moves before it does.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PlanAgainTest extends BrowserTest {
   private static final Instant MONDAY = Instant.parse("2026-03-02T08:00:00Z");
@@ -69,8 +71,7 @@ class PlanAgainTest extends BrowserTest {
   }
 
   private <T> void save(Studio studio, Drawer<T> drawer, String code, Object body) {
-    studio.saveCard.run(
-        act(), SaveCard.Request.of(drawer, code, 0, drawer.type().cast(body)));
+    studio.saveCard.run(act(), SaveCard.Request.of(drawer, code, 0, drawer.type().cast(body)));
   }
 
   private void cards(Studio studio) {
@@ -94,8 +95,7 @@ class PlanAgainTest extends BrowserTest {
             names,
             ImportChoices.detect(LocalDate.of(2026, 3, 2), ZoneOffset.UTC));
     assertThat(read).isInstanceOf(OrderImport.Ready.class);
-    assertThat(
-            studio.acceptOrders.run(act(), "orders.csv", (OrderImport.Ready) read).isDone())
+    assertThat(studio.acceptOrders.run(act(), "orders.csv", (OrderImport.Ready) read).isDone())
         .isTrue();
   }
 
@@ -114,15 +114,15 @@ class PlanAgainTest extends BrowserTest {
         .finishCast
         .run(
             act(),
-            new FinishCast.Request(
-                batch, List.of(new FinishCast.Demolded("bollard", 8)), null))
+            new FinishCast.Request(batch, List.of(new FinishCast.Demolded("bollard", 8)), null))
         .made();
   }
 
   private static void planAndWait(Page page) {
     page.navigate(page.url().replaceAll("/plan.*|/$", "") + "/plan");
     page.locator("form[action='/plan/again'] button").first().click();
-    page.waitForSelector("form[action='/plan/take']", new Page.WaitForSelectorOptions().setTimeout(60_000));
+    page.waitForSelector(
+        "form[action='/plan/take']", new Page.WaitForSelectorOptions().setTimeout(60_000));
   }
 
   private static int runs(Desk desk) {
@@ -148,27 +148,26 @@ class PlanAgainTest extends BrowserTest {
             TestStudio.site(desk).and(corner),
             pourwright.page.ServerSettings.onAnyPort("Undercroft Lantern Works"),
             folder);
-      Page page = visit("http://127.0.0.1:" + server.port(), "/plan", Window.LAPTOP);
-      assertThat(page.content()).contains("No plan stands yet");
-      planAndWait(page);
-      assertThat(page.locator("#sentence").textContent()).contains("There was no plan before");
-      take(page);
-      assertThat(page.locator("svg.time-line").count()).isEqualTo(2);
-      assertThat(axe(page)).isEmpty();
-      desk.studio()
-          .advancePieces
-          .run(
-              act(),
-              AdvancePieces.Request.of(
-                  vessels.stream().map(Piece::id).toList(), PieceStep.SCRAPPED));
-      planAndWait(page);
-      assertThat(page.locator("#moved").textContent()).contains("Mix").contains("not planned before");
-      assertThat(axe(page)).isEmpty();
-      assertThat(runs(desk)).isEqualTo(1);
-      take(page);
-      assertThat(runs(desk)).isEqualTo(2);
-      assertThat(page.request().get(page.url() + ".ics").text()).startsWith("BEGIN:VCALENDAR");
-      assertThat(outside).isEmpty();
-      assertThat(complaints).isEmpty();
+    Page page = visit("http://127.0.0.1:" + server.port(), "/plan", Window.LAPTOP);
+    assertThat(page.content()).contains("No plan stands yet");
+    planAndWait(page);
+    assertThat(page.locator("#sentence").textContent()).contains("There was no plan before");
+    take(page);
+    assertThat(page.locator("svg.time-line").count()).isEqualTo(2);
+    assertThat(axe(page)).isEmpty();
+    desk.studio()
+        .advancePieces
+        .run(
+            act(),
+            AdvancePieces.Request.of(vessels.stream().map(Piece::id).toList(), PieceStep.SCRAPPED));
+    planAndWait(page);
+    assertThat(page.locator("#moved").textContent()).contains("Mix").contains("not planned before");
+    assertThat(axe(page)).isEmpty();
+    assertThat(runs(desk)).isEqualTo(1);
+    take(page);
+    assertThat(runs(desk)).isEqualTo(2);
+    assertThat(page.request().get(page.url() + ".ics").text()).startsWith("BEGIN:VCALENDAR");
+    assertThat(outside).isEmpty();
+    assertThat(complaints).isEmpty();
   }
 }

@@ -69,8 +69,7 @@ class SettingsTest {
   void dataLieWhereTheyUsuallyDoOnEachSystem(@TempDir Path home) {
     assertThat(new Machine(Map.of(), "Linux", home).usualDataFolder())
         .isEqualTo(home.resolve(".local/share/pourwright"));
-    assertThat(
-            new Machine(Map.of("XDG_DATA_HOME", "/data/here"), "Linux", home).usualDataFolder())
+    assertThat(new Machine(Map.of("XDG_DATA_HOME", "/data/here"), "Linux", home).usualDataFolder())
         .isEqualTo(Path.of("/data/here/pourwright"));
     assertThat(new Machine(Map.of("XDG_DATA_HOME", "rel"), "Linux", home).usualDataFolder())
         .isEqualTo(home.resolve(".local/share/pourwright"));

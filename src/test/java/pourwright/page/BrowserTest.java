@@ -66,6 +66,7 @@ public abstract class BrowserTest {
                       .setArgs(
                           List.of(
                               "--no-sandbox",
+                              "--host-resolver-rules=MAP studio.test 127.0.0.1",
                               "--disable-gpu",
                               "--disable-quic",
                               "--no-first-run",

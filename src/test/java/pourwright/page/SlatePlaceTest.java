@@ -65,23 +65,15 @@ class SlatePlaceTest extends BrowserTest {
     var studio = workshop.desk.studio();
     var lot =
         new ReceiveLot.Request(
-            "paper-400",
-            "dear",
-            Amount.ofPieces(50),
-            null,
-            null,
-            null,
-            new Price(5000, "EUR"));
+            "paper-400", "dear", Amount.ofPieces(50), null, null, null, new Price(5000, "EUR"));
     studio.receiveLot.run(workshop.act(), lot).made();
     long first =
         studio.look(b -> b.lots().shelf("paper-400", "LOT-paper-400")).orElseThrow().lot().id();
-    var before =
-        studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
+    var before = studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
     var spoilt =
         studio.writeOff.run(
             workshop.act(),
-            new WriteOff.Request(
-                first, Amount.ofPieces(30), pourwright.stock.Cause.WASTE));
+            new WriteOff.Request(first, Amount.ofPieces(30), pourwright.stock.Cause.WASTE));
     var after = studio.look(b -> StockValue.of(b, "paper-400", Valuation.Method.FIFO)).valuation();
     assertThat(after.issuedMinor()).isEqualTo(1200);
     assertThat(after.stockMinor() + after.issuedMinor()).isEqualTo(before.stockMinor());

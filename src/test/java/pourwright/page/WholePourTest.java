@@ -97,8 +97,7 @@ class WholePourTest extends BrowserTest {
     read(page, newton(85, 8), "21");
     assertThat(page.locator("#reached-range").innerText()).contains("95 %");
     Timer bell = bells().get(0);
-    double minutes =
-        Duration.between(workshop.clock.instant(), bell.dueAt()).toMillis() / 60_000.0;
+    double minutes = Duration.between(workshop.clock.instant(), bell.dueAt()).toMillis() / 60_000.0;
     assertThat(minutes).isBetween(toAdd - 8 - 0.5, toAdd - 8 + 0.5);
 
     // the alarm rings at the right reading and survives a reload and another device

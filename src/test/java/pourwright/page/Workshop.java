@@ -11,8 +11,8 @@ import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceStep;
-import pourwright.card.Card;
 import pourwright.card.CandleDesign;
+import pourwright.card.Card;
 import pourwright.card.PourCard;
 import pourwright.card.Vessel;
 import pourwright.main.DemoCards;
@@ -92,9 +92,7 @@ final class Workshop {
     boolean mass = material.kind().usualUnit() == pourwright.material.UnitKind.MASS;
     boolean sealer = material.kind() == MaterialKind.SEALER;
     Amount amount =
-        mass
-            ? Amount.ofGrams(5000)
-            : sealer ? Amount.ofMillilitres(1000) : Amount.ofPieces(100);
+        mass ? Amount.ofGrams(5000) : sealer ? Amount.ofMillilitres(1000) : Amount.ofPieces(100);
     desk.studio()
         .receiveLot
         .run(
@@ -127,14 +125,11 @@ final class Workshop {
             .run(
                 act(),
                 new FinishCast.Request(
-                    batch,
-                    List.of(new FinishCast.Demolded(vessel, count)),
-                    null))
+                    batch, List.of(new FinishCast.Demolded(vessel, count)), null))
             .made();
     List<Long> ids = pieces.stream().map(Piece::id).toList();
     for (PieceStep step :
-        List.of(
-            PieceStep.HARDENED, PieceStep.DRIED, PieceStep.SEEP_TEST, PieceStep.HELD_WAX)) {
+        List.of(PieceStep.HARDENED, PieceStep.DRIED, PieceStep.SEEP_TEST, PieceStep.HELD_WAX)) {
       studio.advancePieces.run(act(), AdvancePieces.Request.of(ids, step)).made();
     }
     return pieces;

@@ -58,10 +58,17 @@ class PlanSheetsTest {
       for (int i = 0; i < 2; i++) {
         Lot lot =
             new Lot(
-                id++, material.code(), "NQ-" + (400 + id), material.unit(), null, TODAY, null,
-                TODAY.plusDays(90 + 30 * i), null, 1);
-        lots.add(
-            new Shelf(lot, new Amount(material.unit(), material.unit().toSmall(1500)), false));
+                id++,
+                material.code(),
+                "NQ-" + (400 + id),
+                material.unit(),
+                null,
+                TODAY,
+                null,
+                TODAY.plusDays(90 + 30 * i),
+                null,
+                1);
+        lots.add(new Shelf(lot, new Amount(material.unit(), material.unit().toSmall(1500)), false));
       }
       shelves.put(material.code(), lots);
     }

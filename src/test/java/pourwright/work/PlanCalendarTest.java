@@ -28,8 +28,12 @@ class PlanCalendarTest {
       Step.hands("C1", "seal", "Seal 4 Bollards, first coat; 2 tins", 30);
   private static final Step DRY = Step.wait("C1", "dry", "Dry the coat", 720);
   private static final Step BURN =
-      Step.watch("T1", "burn", "Burn test «Rain on slate»: a very long line that a calendar has to"
-          + " fold because it is longer than seventy-five octets", 240);
+      Step.watch(
+          "T1",
+          "burn",
+          "Burn test «Rain on slate»: a very long line that a calendar has to"
+              + " fold because it is longer than seventy-five octets",
+          240);
 
   private static PlanProblem problem() {
     return new PlanProblem(
@@ -55,8 +59,7 @@ class PlanCalendarTest {
   }
 
   private static Map<String, VEvent> read(Plan plan) throws Exception {
-    String text =
-        PlanCalendar.of(problem(), plan, "Undercroft Lantern Works", ORIGIN);
+    String text = PlanCalendar.of(problem(), plan, "Undercroft Lantern Works", ORIGIN);
     Calendar calendar = new CalendarBuilder().build(new StringReader(text));
     calendar.validate();
     Map<String, VEvent> events = new HashMap<>();

@@ -75,8 +75,7 @@ public final class BoardPlace implements Place {
             .toList();
     List<BoardPage.Drawn> vessels =
         book.all(Vessel.class).stream().limit(DRAWN_MOST).map(view::drawn).toList();
-    Show.page(
-        http, "board/board.jte", new BoardPage(purpose(), candles, vessels, shelves(book)));
+    Show.page(http, "board/board.jte", new BoardPage(purpose(), candles, vessels, shelves(book)));
   }
 
   private List<BoardPage.Shelf> shelves(CardBook book) {
@@ -87,7 +86,9 @@ public final class BoardPlace implements Place {
   }
 
   private static String moldLine(Mold mold) {
-    return mold.count() + " of them, for " + mold.vessel()
+    return mold.count()
+        + " of them, for "
+        + mold.vessel()
         + (mold.leftoverOnly() ? ", for the rest of a mix" : "");
   }
 

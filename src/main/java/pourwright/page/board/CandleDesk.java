@@ -63,8 +63,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
             Entry.choice("mix", "Mix", of(book, MixCard.class)),
             Entry.choice("finish", "Finish", of(book, Finish.class)),
             Entry.choice("pour", "Pour card", of(book, PourCard.class)),
-            Entry.number("headspace", "Headspace, set wax to the rim", "")
-                .hint("House: 12 mm.")),
+            Entry.number("headspace", "Headspace, set wax to the rim", "").hint("House: 12 mm.")),
         EntryGroup.of(
             "Wicks",
             Entry.choice("wick", "Wick", of(book, MaterialKind.WICK, false)),
@@ -75,8 +74,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
             Entry.choice("sticker", "Sticker", of(book, MaterialKind.STICKER, true))),
         EntryGroup.of(
             "Rest and box",
-            Entry.number("rest", "Rest where it differs from the pour card's", "d")
-                .mayBeLeftOut(),
+            Entry.number("rest", "Rest where it differs from the pour card's", "d").mayBeLeftOut(),
             Entry.number("per_box", "Pieces in a box", ""),
             Entry.area("note", "Note", "")));
   }
@@ -84,10 +82,14 @@ final class CandleDesk implements CardDesk<CandleDesign> {
   @Override
   public Map<String, String> fresh(CardBook book) {
     return Map.of(
-        "headspace", lengths.write(CandleDesign.HEADSPACE_MM),
-        "wick_count", "1",
-        "cut", lengths.write(0),
-        "per_box", "1");
+        "headspace",
+        lengths.write(CandleDesign.HEADSPACE_MM),
+        "wick_count",
+        "1",
+        "cut",
+        lengths.write(0),
+        "per_box",
+        "1");
   }
 
   @Override

@@ -131,8 +131,7 @@ final class CardRoutes<T extends Card> {
     return desk.studio().look(b -> cards.entries(Drawers.book(b)));
   }
 
-  private EditPage page(
-      String at, Form form, int basedOn, List<EditPage.Difference> differences) {
+  private EditPage page(String at, Form form, int basedOn, List<EditPage.Difference> differences) {
     boolean fresh = at.equals("new");
     String title = (fresh ? "New " : "Edit ") + cards.singular();
     String action = fresh ? root + "/new" : root + "/" + at + "/edit";

@@ -100,8 +100,7 @@ public record Drawing(
 
     Pen word(Point at, String anchor, String text) {
       double width = text.length() * letter * 0.62;
-      double from =
-          anchor.equals("start") ? 0 : anchor.equals("end") ? -width : -width / 2;
+      double from = anchor.equals("start") ? 0 : anchor.equals("end") ? -width : -width / 2;
       reach(at.xMm() + from, at.yMm() + letter);
       reach(at.xMm() + from + width, at.yMm() - letter * 0.3);
       words.add(new Word(at(at.xMm()), at(-at.yMm()), anchor, at(letter), text));

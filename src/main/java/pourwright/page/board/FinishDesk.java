@@ -84,8 +84,7 @@ final class FinishDesk implements CardDesk<Finish> {
   public Map<String, String> written(Finish finish) {
     Map<String, String> w = new LinkedHashMap<>();
     w.put("name", finish.name());
-    w.put(
-        "grits", finish.grits().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+    w.put("grits", finish.grits().stream().map(String::valueOf).collect(Collectors.joining(" ")));
     w.put("minutes", numbers.number(finish.sandMinutesPerPiece()));
     for (int i = 0; i < finish.coats().size(); i++) {
       Finish.Coat coat = finish.coats().get(i);
@@ -142,8 +141,7 @@ final class FinishDesk implements CardDesk<Finish> {
       Optional<Double> recoat = numbers.readNumberIfThere(form, "recoat" + i, "the hours");
       if (!sealer.isEmpty() && where.isPresent()) {
         coats.add(
-            new Finish.Coat(
-                sealer, Finish.Where.valueOf(where.get()), recoat.orElse(2.0), null));
+            new Finish.Coat(sealer, Finish.Where.valueOf(where.get()), recoat.orElse(2.0), null));
       }
     }
     return coats;

@@ -58,8 +58,7 @@ public final class Lengths {
 
   /** A temperature in °C that must be there. */
   public Optional<Double> readCelsius(Form form, String field, String what) {
-    return form.read(
-        field, what, text -> quantities.temperature(text, Unit.CELSIUS).celsius());
+    return form.read(field, what, text -> quantities.temperature(text, Unit.CELSIUS).celsius());
   }
 
   /** Corners, one a line, x and y in millimetres. */
@@ -78,7 +77,8 @@ public final class Lengths {
           throw new OutOfRange("points", "two numbers are needed", "write x and y");
         }
         points.add(
-            List.of(numbers.decimal(pair[0]).doubleValue(), numbers.decimal(pair[1]).doubleValue()));
+            List.of(
+                numbers.decimal(pair[0]).doubleValue(), numbers.decimal(pair[1]).doubleValue()));
       } catch (OutOfRange e) {
         form.complain(field, "Line " + line + ": " + e.sentence() + ".");
       }

@@ -117,7 +117,9 @@ final class VesselDesk implements CardDesk<Vessel> {
     Double exponent = bottom.sizes().get("exponent");
     into.put(of + "_exponent", exponent == null ? "" : lengths.number(exponent));
     StringBuilder points = new StringBuilder();
-    bottom.pointsMm().forEach(p -> points.append(p.get(0)).append(' ').append(p.get(1)).append('\n'));
+    bottom
+        .pointsMm()
+        .forEach(p -> points.append(p.get(0)).append(' ').append(p.get(1)).append('\n'));
     into.put(of + "_points", points.toString());
     OutlineForm top = body.top();
     into.put(of + "_top_length", top == null ? "" : size(top, lengthOf(top.form())));
@@ -153,13 +155,7 @@ final class VesselDesk implements CardDesk<Vessel> {
     String note = form.optionalText("note");
     Vessel vessel =
         new Vessel(
-            code,
-            name,
-            outer.get(),
-            cavity.get(),
-            castMl,
-            cavityMl,
-            note.isEmpty() ? null : note);
+            code, name, outer.get(), cavity.get(), castMl, cavityMl, note.isEmpty() ? null : note);
     vessel.hollow();
     return Optional.of(vessel);
   }

@@ -49,9 +49,15 @@ final class VesselDrawing {
       pen.line("d-fill", new Point(wick.xMm(), base), new Point(wick.xMm(), top));
     }
     double gap = 2.4 * pen.letter();
-    pen.level(-outer.radiusMm(Math.PI, height), outer.radiusMm(0, height), height + gap,
+    pen.level(
+        -outer.radiusMm(Math.PI, height),
+        outer.radiusMm(0, height),
+        height + gap,
         mm.apply(outer.radiusMm(Math.PI, height) + outer.radiusMm(0, height)));
-    pen.level(-cavity.radiusMm(Math.PI, 0), cavity.radiusMm(0, 0), base + pen.letter(),
+    pen.level(
+        -cavity.radiusMm(Math.PI, 0),
+        cavity.radiusMm(0, 0),
+        base + pen.letter(),
         mm.apply(cavity.radiusMm(Math.PI, 0) + cavity.radiusMm(0, 0)));
     pen.upright(-half - gap, 0, height, mm.apply(height), false);
     pen.upright(half + gap, base, height, mm.apply(cavity.heightMm()), true);
@@ -64,9 +70,7 @@ final class VesselDrawing {
     double z = Math.min(fill, cavity.heightMm());
     double y = fill + vessel.baseMm();
     pen.line(
-        "d-fill",
-        new Point(-cavity.radiusMm(Math.PI, z), y),
-        new Point(cavity.radiusMm(0, z), y));
+        "d-fill", new Point(-cavity.radiusMm(Math.PI, z), y), new Point(cavity.radiusMm(0, z), y));
     double x = left ? -cavity.radiusMm(Math.PI, z) : cavity.radiusMm(0, z);
     double inset = left ? pen.letter() / 2 : -pen.letter() / 2;
     pen.word(

@@ -59,10 +59,14 @@ final class VesselView {
     Hollow hollow = vessel.hollow();
     VesselDrawing drawing = new VesselDrawing(hollow, lengths::rough);
     List<Figure> figures = new ArrayList<>();
-    figures.add(volume("Cavity to the rim", vessel.cavityMl() != null, vessel.holdsMl(),
-        vessel.drawnCavity()));
-    figures.add(volume("Mix in one piece", vessel.castMl() != null, vessel.mixMl(),
-        vessel.drawnMix()));
+    figures.add(
+        volume(
+            "Cavity to the rim",
+            vessel.cavityMl() != null,
+            vessel.holdsMl(),
+            vessel.drawnCavity()));
+    figures.add(
+        volume("Mix in one piece", vessel.castMl() != null, vessel.mixMl(), vessel.drawnMix()));
     addBody(hollow, figures);
     return new VesselPage(
         vessel.name(),
@@ -134,7 +138,9 @@ final class VesselView {
       cautions.add("The cavity breaks through the wall. Look at the measures.");
     } else if (wall < WALL_MM) {
       cautions.add(
-          "The wall is thinner than " + lengths.rough(WALL_MM) + " mm somewhere (house): expect"
+          "The wall is thinner than "
+              + lengths.rough(WALL_MM)
+              + " mm somewhere (house): expect"
               + " chips, and cracks where it dries unevenly.");
     }
     cautions.add(
@@ -182,9 +188,7 @@ final class VesselView {
 
   private static List<Point> wicks(CandleDesign candle, Outline base, boolean layOut) {
     if (!candle.wicks().positionsMm().isEmpty()) {
-      return candle.wicks().positionsMm().stream()
-          .map(p -> new Point(p.get(0), p.get(1)))
-          .toList();
+      return candle.wicks().positionsMm().stream().map(p -> new Point(p.get(0), p.get(1))).toList();
     }
     int count = candle.wicks().count();
     if (count == 1) {

@@ -129,9 +129,7 @@ final class WeighRoutes {
 
   private Said said(Vessel vessel, boolean cavity, Sourced volume) {
     double drawn =
-        cavity
-            ? vessel.drawnCavity().volumeMl().value()
-            : vessel.drawnMix().volumeMl().value();
+        cavity ? vessel.drawnCavity().volumeMl().value() : vessel.drawnMix().volumeMl().value();
     String headline =
         "It holds "
             + lengths.millilitres(volume.value())

@@ -76,14 +76,11 @@ final class CastDesk {
   private void step(Context http) {
     Form form = Form.of(http);
     Batch batch = batch(http);
-    Optional<PlannedStep> next =
-        desk.studio().look(books -> CastReader.nextStep(books, batch));
+    Optional<PlannedStep> next = desk.studio().look(books -> CastReader.nextStep(books, batch));
     String back = "/casting/" + batch.id();
     if (next.isEmpty() || !next.get().key().equals(form.value("key"))) {
       Show.done(
-          http,
-          Said.note("This step was recorded already.", "The page shows the next one."),
-          back);
+          http, Said.note("This step was recorded already.", "The page shows the next one."), back);
       return;
     }
     List<RecordStep.Taken> taken = new ArrayList<>();
@@ -152,9 +149,7 @@ final class CastDesk {
   }
 
   private @Nullable Instant stepAt(Batch batch, String key) {
-    return desk.studio()
-        .look(books -> books.batches().steps(batch.id()))
-        .stream()
+    return desk.studio().look(books -> books.batches().steps(batch.id())).stream()
         .filter(s -> s.key().equals(key))
         .map(RecordedStep::at)
         .findFirst()
@@ -217,8 +212,7 @@ final class CastDesk {
     Show.done(
         http,
         Said.note(
-            String.format(
-                Locale.ROOT, "%d green vessels: %s.", outcome.made().size(), marks),
+            String.format(Locale.ROOT, "%d green vessels: %s.", outcome.made().size(), marks),
             "Keep them damp until they are hard; hardening and drying are opposites."),
         "/casting/pieces/" + Bay.GREEN.state());
   }

@@ -124,8 +124,7 @@ final class CastReader {
   private static List<CastPage.Demold> demold(Batch batch, CardBook book) {
     List<CastPage.Demold> demold = new ArrayList<>();
     for (BatchPlan.Makes makes : batch.plan().makes()) {
-      demold.add(
-          new CastPage.Demold(makes.design(), name(book, makes.design()), makes.count()));
+      demold.add(new CastPage.Demold(makes.design(), name(book, makes.design()), makes.count()));
     }
     return demold;
   }

@@ -113,7 +113,10 @@ final class PiecesDesk {
     Bay bay = bay(http);
     Form form = Form.of(http);
     List<Long> pieces =
-        form.values("piece").stream().filter(p -> p.matches("\\d{1,18}")).map(Long::valueOf).toList();
+        form.values("piece").stream()
+            .filter(p -> p.matches("\\d{1,18}"))
+            .map(Long::valueOf)
+            .toList();
     if (pieces.isEmpty()) {
       form.complain("pieces", "Please tick at least one vessel.");
     }
@@ -133,9 +136,7 @@ final class PiecesDesk {
     }
     PieceStep step = PieceStep.valueOf(wanted.get().step());
     Outcome<List<Piece>> outcome =
-        desk.studio()
-            .advancePieces
-            .run(act.get(), AdvancePieces.Request.of(pieces, step));
+        desk.studio().advancePieces.run(act.get(), AdvancePieces.Request.of(pieces, step));
     String back = "/casting/pieces/" + bay.state();
     if (outcome instanceof Outcome.Refused<List<Piece>> refused) {
       Show.done(http, Said.refused(refused), back);
@@ -147,7 +148,8 @@ final class PiecesDesk {
     }
     String now = outcome.made().isEmpty() ? "" : outcome.made().get(0).state().words();
     Show.done(
-        http, Said.done(outcome.made().size() + " recorded: " + step.words() + ". Now " + now + "."),
+        http,
+        Said.done(outcome.made().size() + " recorded: " + step.words() + ". Now " + now + "."),
         back);
   }
 

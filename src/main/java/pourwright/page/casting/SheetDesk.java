@@ -32,8 +32,8 @@ final class SheetDesk {
   private static final int ROWS = 3;
   private static final List<String> ASKED =
       List.of(
-          "mix", "vessel1", "count1", "vessel2", "count2", "vessel3", "count3", "water_c",
-          "room_c", "step");
+          "mix", "vessel1", "count1", "vessel2", "count2", "vessel3", "count3", "water_c", "room_c",
+          "step");
 
   private final Desk desk;
   private final Lengths numbers;
@@ -104,13 +104,12 @@ final class SheetDesk {
     if (!form.ok() || water.isEmpty() || room.isEmpty() || step.isEmpty()) {
       return Optional.empty();
     }
-    CastSheet.Ask ask =
-        new CastSheet.Ask(mix, fills, water.get(), room.get(), step.get());
+    CastSheet.Ask ask = new CastSheet.Ask(mix, fills, water.get(), room.get(), step.get());
     try {
       return Optional.of(desk.studio().look(books -> CastWalk.sheet(books, ask)));
     } catch (OutOfRange e) {
-      form.complain(ASKED.contains(e.field()) ? e.field() : "mix",
-          e.sentence() + ": " + e.hint() + ".");
+      form.complain(
+          ASKED.contains(e.field()) ? e.field() : "mix", e.sentence() + ": " + e.hint() + ".");
       return Optional.empty();
     }
   }
@@ -149,7 +148,9 @@ final class SheetDesk {
     Optional<Sourced> bulk = sheet.mix().powder().property(Property.BULK_DENSITY_G_PER_ML);
     facts.add(
         byVolume == null || bulk.isEmpty()
-            ? new SheetPage.Fact("Powder to water by volume", "not known",
+            ? new SheetPage.Fact(
+                "Powder to water by volume",
+                "not known",
                 "weigh a level scoop of the powder five times")
             : new SheetPage.Fact(
                 "Powder to water by volume",

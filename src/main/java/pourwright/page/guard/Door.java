@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Stands before every request, static files and health included: host, then who it is, then for
@@ -28,6 +29,7 @@ public final class Door {
 
   private static final String TOKEN_HEADER = "X-Pourwright-Token";
   private static final String VISIT = "pourwright.visit";
+  private static final String ENTERED = "pourwright.entered";
   private static final String REQUEST_ID = "pourwright.request";
   private static final String CLAIMED = "pourwright.claimed";
   private static final int REQUEST_ID_CHARACTERS = 8;
@@ -58,11 +60,12 @@ public final class Door {
   /** Lets a request in, answers it at once, or throws {@link TurnedAway}. */
   public void before(Context http) throws InterruptedException {
     http.attribute(REQUEST_ID, newRequestId());
-    Headers.all().forEach(http::header);
     String host = http.req().getHeader("Host");
+    Headers.all(trusted(http.scheme(), host)).forEach(http::header);
     int count = java.util.Collections.list(http.req().getHeaders("Host")).size();
     rules.hosts().check(host, count, http.req().getLocalPort());
     boolean entered = enter(http);
+    http.attribute(ENTERED, entered);
     if (rules.locked() && !entered && !open(http.path())) {
       askForPassphrase(http);
       return;
@@ -70,6 +73,14 @@ public final class Door {
     if (!OriginRule.looksOnly(http.method().name())) {
       checkAct(http, String.valueOf(host));
     }
+  }
+
+  /** Whether browsers count the address as trustworthy: encrypted, or this machine itself. */
+  private static boolean trusted(String scheme, @Nullable String host) {
+    boolean loopback =
+        host != null
+            && host.toLowerCase(Locale.ROOT).matches("(localhost|127\\.0\\.0\\.1|\\[::1]).*");
+    return scheme.equals("https") || loopback;
   }
 
   private static boolean open(String path) {
@@ -201,6 +212,11 @@ public final class Door {
   public static String visit(Context http) {
     String visit = http.attribute(VISIT);
     return visit == null ? "" : visit;
+  }
+
+  /** Whether whoever asks may see anything of the studio, or is still a stranger. */
+  public static boolean entered(Context http) {
+    return Boolean.TRUE.equals(http.<Boolean>attribute(ENTERED));
   }
 
   /** What the log and the error page call this request. */

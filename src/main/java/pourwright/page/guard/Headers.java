@@ -13,14 +13,21 @@ public final class Headers {
 
   private Headers() {}
 
-  /** Name and value of each. */
-  public static Map<String, String> all() {
+  /**
+   * Name and value of each.
+   *
+   * @param trusted whether browsers count the address as trustworthy; where they do not, they
+   *     complain about an opener policy and ignore it
+   */
+  public static Map<String, String> all(boolean trusted) {
     Map<String, String> headers = new LinkedHashMap<>();
     headers.put("Content-Security-Policy", POLICY);
     headers.put("X-Content-Type-Options", "nosniff");
     headers.put("X-Frame-Options", "DENY");
     headers.put("Referrer-Policy", "same-origin");
-    headers.put("Cross-Origin-Opener-Policy", "same-origin");
+    if (trusted) {
+      headers.put("Cross-Origin-Opener-Policy", "same-origin");
+    }
     headers.put("Cross-Origin-Resource-Policy", "same-origin");
     headers.put(
         "Permissions-Policy",

@@ -23,12 +23,10 @@ final class PlanJob {
   }
 
   /** Begins on a thread of its own. */
-  static PlanJob begin(
-      Replan replan, Planner planner, Instant now, ZoneId zone, Duration limit) {
+  static PlanJob begin(Replan replan, Planner planner, Instant now, ZoneId zone, Duration limit) {
     PlanJob job = new PlanJob(now);
     Planner.Effort effort =
-        new Planner.Effort(
-            limit, 1, 1, null, plan -> job.found.incrementAndGet(), job.stop::get);
+        new Planner.Effort(limit, 1, 1, null, plan -> job.found.incrementAndGet(), job.stop::get);
     Thread thread = new Thread(() -> job.run(replan, planner, zone, effort), "plan again");
     thread.setDaemon(true);
     thread.start();

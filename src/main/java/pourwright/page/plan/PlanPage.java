@@ -11,8 +11,7 @@ import java.util.List;
  * @param list what needs somebody, day by day
  * @param why reasons for one step, or empty
  */
-public record PlanPage(
-    boolean there, String today, String weeks, List<Day> list, Why why) {
+public record PlanPage(boolean there, String today, String weeks, List<Day> list, Why why) {
   /** Keeps its own copy. */
   public PlanPage {
     list = List.copyOf(list);

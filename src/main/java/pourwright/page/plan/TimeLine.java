@@ -66,12 +66,23 @@ final class TimeLine {
       }
     }
     int height = HEAD + row * ROW + 4;
-    return "<svg class=\"time-line\" role=\"img\" viewBox=\"0 0 " + (LEFT + WIDTH) + " " + height
-        + "\" aria-label=\"" + text(label()) + "\">" + scale(height) + svg + "</svg>";
+    return "<svg class=\"time-line\" role=\"img\" viewBox=\"0 0 "
+        + (LEFT + WIDTH)
+        + " "
+        + height
+        + "\" aria-label=\""
+        + text(label())
+        + "\">"
+        + scale(height)
+        + svg
+        + "</svg>";
   }
 
   private String label() {
-    return "Plan from " + day(problem.clock(fromMin)) + " to " + day(problem.clock(toMin))
+    return "Plan from "
+        + day(problem.clock(fromMin))
+        + " to "
+        + day(problem.clock(toMin))
         + " by hands, watch and things; the list below says the same in words";
   }
 
@@ -88,9 +99,16 @@ final class TimeLine {
   private void heading(String words) {
     row++;
     int y = HEAD + (row - 1) * ROW;
-    svg.append("<text class=\"tl-name\" x=\"4\" y=\"").append(y + 22).append("\">")
-        .append(text(words)).append("</text><line class=\"tl-rule\" x1=\"0\" x2=\"")
-        .append(LEFT + WIDTH).append("\" y1=\"").append(y).append("\" y2=\"").append(y)
+    svg.append("<text class=\"tl-name\" x=\"4\" y=\"")
+        .append(y + 22)
+        .append("\">")
+        .append(text(words))
+        .append("</text><line class=\"tl-rule\" x1=\"0\" x2=\"")
+        .append(LEFT + WIDTH)
+        .append("\" y1=\"")
+        .append(y)
+        .append("\" y2=\"")
+        .append(y)
         .append("\"/>");
   }
 
@@ -136,7 +154,11 @@ final class TimeLine {
         String.format(
             Locale.ROOT,
             "<g><rect class=\"%s\" x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\"/>",
-            css, x, y, width, height));
+            css,
+            x,
+            y,
+            width,
+            height));
     if (!words.isEmpty()) {
       svg.append("<title>").append(text(clock(from) + " " + words)).append("</title>");
       if (words.length() * LETTER < width - 6) {
@@ -163,7 +185,10 @@ final class TimeLine {
               Locale.ROOT,
               "<line class=\"tl-tick\" x1=\"%.1f\" x2=\"%.1f\" y1=\"18\" y2=\"%d\"/>"
                   + "<text class=\"tl-time\" x=\"%.1f\" y=\"14\">%s</text>",
-              x(mark.minute()), x(mark.minute()), height, x(mark.minute()) + 2,
+              x(mark.minute()),
+              x(mark.minute()),
+              height,
+              x(mark.minute()) + 2,
               text(mark.words())));
     }
     return scale.toString();

@@ -83,8 +83,7 @@ final class PourDesk {
   }
 
   private @Nullable Double celsius(Form form, String field, String what) {
-    return form.readIfThere(
-            field, what, text -> desk.quantities().temperature(text, Unit.CELSIUS))
+    return form.readIfThere(field, what, text -> desk.quantities().temperature(text, Unit.CELSIUS))
         .map(Temperature::celsius)
         .orElse(null);
   }
@@ -237,9 +236,7 @@ final class PourDesk {
         http,
         desk.studio()
             .recordStep
-            .run(
-                act.get(),
-                new RecordStep.Request(id(http), "redose", List.of(taken), null)),
+            .run(act.get(), new RecordStep.Request(id(http), "redose", List.of(taken), null)),
         "Added. Stir for two minutes.");
   }
 

@@ -192,8 +192,7 @@ final class PourReader {
         next.care() == PlannedStep.Care.WAIT ? String.valueOf(Math.round(next.minutes())) : "");
   }
 
-  private Weighing weighing(
-      Books books, PourWatch watch, PlannedStep step, PlannedAmount amount) {
+  private Weighing weighing(Books books, PourWatch watch, PlannedStep step, PlannedAmount amount) {
     PourCard card = watch.candle().pour().card();
     String load =
         step.key().equals(PourWalk.SCENT)
@@ -236,8 +235,7 @@ final class PourReader {
     double stone =
         (vessel.outer().solid().volumeMl() - vessel.cavity().solid().volumeMl()) * STONE_G_PER_ML;
     VesselWarming warming =
-        new VesselWarming(
-            watch.candle().netG().value(), WAX_J_PER_KG_K, stone, STONE_J_PER_KG_K);
+        new VesselWarming(watch.candle().netG().value(), WAX_J_PER_KG_K, stone, STONE_J_PER_KG_K);
     PourCard.Temperatures window = watch.candle().pour().card().temperatures();
     double waxC = (window.pourFromC() + window.pourToC()) / 2;
     return String.format(
@@ -284,12 +282,10 @@ final class PourReader {
     String vessel = watch.candle().design().vessel();
     List<VesselTick> ticks = new ArrayList<>();
     int wanted = watch.batch().plan().pieces();
-    for (Piece piece :
-        books.pieces().list(new PieceBook.Which(vessel, null), null, 500).items()) {
+    for (Piece piece : books.pieces().list(new PieceBook.Which(vessel, null), null, 500).items()) {
       if (piece.state() instanceof PieceState.Dry && ticks.size() < VESSELS_SHOWN) {
         ticks.add(
-            new VesselTick(
-                String.valueOf(piece.id()), piece.mark().text(), ticks.size() < wanted));
+            new VesselTick(String.valueOf(piece.id()), piece.mark().text(), ticks.size() < wanted));
       }
     }
     return ticks;
@@ -315,7 +311,6 @@ final class PourReader {
     if (!step.note().isEmpty()) {
       with.append(with.isEmpty() ? "" : ", ").append(step.note());
     }
-    return new DoneStep(
-        step.key(), desk.clockTime(step.at()) + ", " + step.by(), with.toString());
+    return new DoneStep(step.key(), desk.clockTime(step.at()) + ", " + step.by(), with.toString());
   }
 }

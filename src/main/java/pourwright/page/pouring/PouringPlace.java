@@ -86,8 +86,7 @@ public final class PouringPlace implements Place {
 
   private void begin(Context http) {
     Form form = Form.of(http);
-    List<String> codes =
-        desk.studio().look(books -> List.copyOf(candles(books).keySet()));
+    List<String> codes = desk.studio().look(books -> List.copyOf(candles(books).keySet()));
     Optional<String> candle = form.choice("candle", "a candle", codes);
     Optional<Integer> count = form.count("count", "how many candles", 1, 500);
     Optional<Integer> topUp = form.count("top_up", "a share in per cent", 0, 50);
@@ -99,9 +98,7 @@ public final class PouringPlace implements Place {
     Outcome<Batch> outcome =
         desk.studio()
             .beginPour
-            .run(
-                act.get(),
-                new BeginPour.Request(candle.get(), count.get(), topUp.get() / 100.0));
+            .run(act.get(), new BeginPour.Request(candle.get(), count.get(), topUp.get() / 100.0));
     if (outcome instanceof Outcome.Refused<Batch> refused) {
       Show.done(http, Said.refused(refused), path());
     } else {

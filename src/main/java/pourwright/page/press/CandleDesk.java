@@ -180,8 +180,7 @@ final class CandleDesk {
     return desk.studio().look(books -> request(books, label, wanted, link));
   }
 
-  private static LabelRequest request(
-      Books books, CandleLabel label, Wanted wanted, String link) {
+  private static LabelRequest request(Books books, CandleLabel label, Wanted wanted, String link) {
     List<String> scents =
         label.candle().pour().fragrances().stream().map(f -> f.material().name()).toList();
     return new LabelRequest(
@@ -212,7 +211,7 @@ final class CandleDesk {
     LabelRequest request = request(label, wanted, link(http, wanted.mark()));
     LabelText text = LabelPress.text(request, label.gate());
     LabelPrinter.Preview preview = printer.preview(text, wanted.widthMm(), wanted.heightMm());
-    PressPages.CandlePage page = 
+    PressPages.CandlePage page =
         page(
             new Asked(form, wanted, label, request),
             preview,
@@ -236,8 +235,7 @@ final class CandleDesk {
     Classification found = label.classification();
     List<String> against = new ArrayList<>(label.gate().reasons());
     LabelPress.missing(request).forEach(m -> against.add("missing: " + m));
-    Language language =
-        wanted.languages().isEmpty() ? Language.ENGLISH : wanted.languages().get(0);
+    Language language = wanted.languages().isEmpty() ? Language.ENGLISH : wanted.languages().get(0);
     return new PressPages.CandlePage(
         label.candle().design().code(),
         label.candle().design().name(),
@@ -310,8 +308,7 @@ final class CandleDesk {
     List<String> steps = new ArrayList<>();
     for (Blend.Step step : blend.steps(HIGHEST_LOAD)) {
       String added = step.added().isEmpty() ? "" : " comes " + String.join(", ", step.added());
-      String dropped =
-          step.dropped().isEmpty() ? "" : " goes " + String.join(", ", step.dropped());
+      String dropped = step.dropped().isEmpty() ? "" : " goes " + String.join(", ", step.dropped());
       steps.add(
           "from " + percent(step.fromLoad()) + added + (added.isEmpty() ? "" : ";") + dropped);
     }
@@ -343,8 +340,7 @@ final class CandleDesk {
     LabelText text = LabelPress.text(request, label.gate());
     byte[] pdf;
     try {
-      pdf =
-          printer.sheets(Collections.nCopies(wanted.copies(), text), wanted.stock());
+      pdf = printer.sheets(Collections.nCopies(wanted.copies(), text), wanted.stock());
     } catch (OutOfRange e) {
       throw new TurnedAway(409, e.sentence(), e.hint());
     }

@@ -67,8 +67,7 @@ final class NetDesk {
       found = judged(form, system.orElse("us"), label.get(), lot.get(), nets);
     }
     if (!form.ok() || found.isEmpty() || act.isEmpty()) {
-      Show.again(
-          http, "press/net.jte", new PressPages.NetPage(form, SYSTEMS, "", "", List.of()));
+      Show.again(http, "press/net.jte", new PressPages.NetPage(form, SYSTEMS, "", "", List.of()));
       return;
     }
     Outcome<List<Reading>> kept =
@@ -105,7 +104,8 @@ final class NetDesk {
       try {
         nets.add(grams(word));
       } catch (OutOfRange e) {
-        form.complain("nets", "'" + word + "' cannot be read as a weight: one a line, such as 228.1");
+        form.complain(
+            "nets", "'" + word + "' cannot be read as a weight: one a line, such as 228.1");
       }
     }
     return nets;

@@ -46,8 +46,7 @@ final class SheetDesk {
   }
 
   private Optional<CardVersion<HazardSheet>> standing(Material material) {
-    return desk.studio()
-        .look(books -> books.cards().current(Drawers.SHEET, material.code()));
+    return desk.studio().look(books -> books.cards().current(Drawers.SHEET, material.code()));
   }
 
   private void show(Context http) {
@@ -106,8 +105,7 @@ final class SheetDesk {
         line.highText().isEmpty()
             ? "?"
             : (line.lowText().isEmpty() ? "" : line.lowText() + " to ") + line.highText() + " %";
-    List<String> classes =
-        line.classes().stream().sorted().map(HazardClass::fullCode).toList();
+    List<String> classes = line.classes().stream().sorted().map(HazardClass::fullCode).toList();
     return new PressPages.Read(
         line.name(),
         line.cas().isEmpty() ? "no CAS" : line.cas(),
@@ -133,11 +131,11 @@ final class SheetDesk {
     String revision = form.text("revision", "the date or number of the sheet");
     boolean doubtful = read.lines().stream().anyMatch(l -> !l.isClear());
     if (doubtful && !form.ticked("looked")) {
-      form.complain("looked", "Some lines are doubtful: look at them and tick the box, or correct.");
+      form.complain(
+          "looked", "Some lines are doubtful: look at them and tick the box, or correct.");
     }
     if (read.lines().isEmpty() && !form.ticked("none")) {
-      form.complain(
-          "none", "No substance was read. Tick the box if section 3 really lists none.");
+      form.complain("none", "No substance was read. Tick the box if section 3 really lists none.");
     }
     Optional<HazardSheet> sheet = sheet(material, form, read, revision);
     Optional<Act> act = form.act(http, "");
@@ -160,9 +158,8 @@ final class SheetDesk {
   }
 
   private void keep(Context http, Material material, Form form, HazardSheet sheet, Act act) {
-    int version = form.value("version").matches("[0-9]{1,6}")
-        ? Integer.parseInt(form.value("version"))
-        : 0;
+    int version =
+        form.value("version").matches("[0-9]{1,6}") ? Integer.parseInt(form.value("version")) : 0;
     SaveCard.Saving<HazardSheet> saving =
         desk.studio()
             .saveCard

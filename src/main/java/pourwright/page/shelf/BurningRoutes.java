@@ -37,9 +37,7 @@ final class BurningRoutes {
   private void show(Context http) {
     long id = ShelfPlace.number(http.pathParam("id"));
     Show.page(
-        http,
-        "shelf/cycle.jte",
-        views.cycle(id, Form.blank()).orElseThrow(NotFoundResponse::new));
+        http, "shelf/cycle.jte", views.cycle(id, Form.blank()).orElseThrow(NotFoundResponse::new));
   }
 
   private void look(Context http) {
@@ -48,8 +46,7 @@ final class BurningRoutes {
     BurnTest.Look look = read(form, id);
     Optional<Act> act = form.act(http, "");
     if (!form.ok() || act.isEmpty()) {
-      Show.again(
-          http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
+      Show.again(http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
       return;
     }
     Outcome<BurnTest.Seen> outcome = desk.studio().burnTests.look(act.get(), id, look);
@@ -119,12 +116,10 @@ final class BurningRoutes {
     Optional<String> how = form.choice("how", "how it ended", ways);
     Optional<Act> act = form.act(http, "");
     if (!form.ok() || act.isEmpty() || how.isEmpty()) {
-      Show.again(
-          http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
+      Show.again(http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
       return;
     }
-    Outcome<BurnTest.Cycle> outcome =
-        desk.studio().burnTests.putOut(act.get(), id, how.get());
+    Outcome<BurnTest.Cycle> outcome = desk.studio().burnTests.putOut(act.get(), id, how.get());
     Said said =
         outcome instanceof Outcome.Refused<BurnTest.Cycle> refused
             ? Said.refused(refused)

@@ -66,8 +66,7 @@ public record Plot(
     for (Map.Entry<String, List<double[]>> one : series.entrySet()) {
       if (!one.getValue().isEmpty()) {
         lines.add(frame.line(one.getKey(), one.getValue(), DASHES[drawn++ % DASHES.length]));
-        one.getValue()
-            .forEach(p -> rows.add(List.of(one.getKey(), plain(p[0]), plain(p[1]))));
+        one.getValue().forEach(p -> rows.add(List.of(one.getKey(), plain(p[0]), plain(p[1]))));
       }
     }
     double limitY = Double.isNaN(limit.value) ? -1 : frame.y(limit.value);

@@ -63,8 +63,7 @@ public final class ShelfPlace implements Place {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get(
-        path(), http -> Show.page(http, "shelf/shelf.jte", views.shelf(purpose())));
+    routes.get(path(), http -> Show.page(http, "shelf/shelf.jte", views.shelf(purpose())));
     routes.get("/shelf/new", http -> Show.page(http, "shelf/new.jte", fresh(Form.blank())));
     routes.post("/shelf/new", this::begin);
     routes.get("/shelf/test/{id}", this::test);
@@ -124,8 +123,7 @@ public final class ShelfPlace implements Place {
       form.complain("samples", refused.sentence() + ": " + refused.hint());
       Show.again(http, "shelf/new.jte", page);
     } else {
-      Show.done(
-          http, Said.done("The test has begun."), "/shelf/test/" + outcome.made().id());
+      Show.done(http, Said.done("The test has begun."), "/shelf/test/" + outcome.made().id());
     }
   }
 
@@ -155,14 +153,11 @@ public final class ShelfPlace implements Place {
   private void test(Context http) {
     long id = number(http.pathParam("id"));
     Show.page(
-        http,
-        "shelf/test.jte",
-        views.test(id, Form.blank()).orElseThrow(NotFoundResponse::new));
+        http, "shelf/test.jte", views.test(id, Form.blank()).orElseThrow(NotFoundResponse::new));
   }
 
   private void again(Context http, long id, Form form) {
-    Show.again(
-        http, "shelf/test.jte", views.test(id, form).orElseThrow(NotFoundResponse::new));
+    Show.again(http, "shelf/test.jte", views.test(id, form).orElseThrow(NotFoundResponse::new));
   }
 
   private void light(Context http) {
@@ -241,7 +236,8 @@ public final class ShelfPlace implements Place {
     long id = number(http.pathParam("id"));
     Form form = Form.of(http);
     Optional<String> kind =
-        form.choice("kind", "proved, limited or withdrawn", List.of("proved", "limited", "withdrawn"));
+        form.choice(
+            "kind", "proved, limited or withdrawn", List.of("proved", "limited", "withdrawn"));
     String why = form.text("why", "the reason, in your words");
     Optional<Act> act = form.act(http, "");
     Optional<BurnTest> test = desk.studio().look(books -> books.burns().test(id));

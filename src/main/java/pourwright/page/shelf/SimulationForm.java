@@ -45,14 +45,20 @@ final class SimulationForm {
     waxes.put(
         "bees",
         new Usual(
-            "beeswax, 58 to 65 °C",
-            new Melting(58, 65, 170e3, 2300, 2400, .25, .17, 960),
-            41.0e6));
+            "beeswax, 58 to 65 °C", new Melting(58, 65, 170e3, 2300, 2400, .25, .17, 960), 41.0e6));
     return waxes;
   }
 
   private static final Map<String, String> OUTLINES =
-      Map.of("circle", "round", "ellipse", "oval", "rounded", "rounded rectangle", "octagon", "octagon");
+      Map.of(
+          "circle",
+          "round",
+          "ellipse",
+          "oval",
+          "rounded",
+          "rounded rectangle",
+          "octagon",
+          "octagon");
 
   private SimulationForm() {}
 
@@ -99,8 +105,7 @@ final class SimulationForm {
       number(form, "hours", .1, 12), number(form, "grid", 1, 5)
     };
     Optional<Integer> wicks = form.count("wicks", "a number of wicks", 1, 9);
-    Optional<String> outline =
-        form.choice("outline", "an outline", List.copyOf(OUTLINES.keySet()));
+    Optional<String> outline = form.choice("outline", "an outline", List.copyOf(OUTLINES.keySet()));
     Optional<String> wax = form.choice("wax", "a wax", List.copyOf(WAXES.keySet()));
     if (!form.ok() || wicks.isEmpty() || outline.isEmpty() || wax.isEmpty()) {
       return Optional.empty();
@@ -150,7 +155,11 @@ final class SimulationForm {
   private static Burn burn(double[] v, int count, Outline outline, Usual wax) {
     Vessel vessel =
         new Vessel(
-            Solid.straight(outline, v[2]), v[3], v[4], v[5], new Vessel.Stuff(v[6], v[7], 950, .92));
+            Solid.straight(outline, v[2]),
+            v[3],
+            v[4],
+            v[5],
+            new Vessel.Stuff(v[6], v[7], 950, .92));
     List<BurningWick> wicks = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double x = count == 1 ? 0 : outline.lengthMm() * ((i + .5) / count - .5);

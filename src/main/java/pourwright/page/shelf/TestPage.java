@@ -46,7 +46,9 @@ public record TestPage(
   public record SampleView(
       long id, String label, String state, long burns, boolean ended, List<CycleView> cycles) {}
 
-  /** One cycle of a sample; early when it was lit before its rest was over and counts for nothing. */
+  /**
+   * One cycle of a sample; early when it was lit before its rest was over and counts for nothing.
+   */
   public record CycleView(
       String href, String name, String lit, String ended, String rate, boolean early) {}
 

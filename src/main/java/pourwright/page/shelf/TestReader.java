@@ -91,20 +91,17 @@ final class TestReader {
     return new Reading(look.minute(), values);
   }
 
-  private static void put(
-      Map<String, Double> values, String name, @Nullable Double value) {
+  private static void put(Map<String, Double> values, String name, @Nullable Double value) {
     if (value != null) {
       values.put(name, value);
     }
   }
 
-  private static @Nullable Double flag(
-      @Nullable Boolean seen) {
+  private static @Nullable Double flag(@Nullable Boolean seen) {
     return seen == null ? null : Double.valueOf(seen ? 1 : 0);
   }
 
-  private static @Nullable Double grade(
-      @Nullable String text) {
+  private static @Nullable Double grade(@Nullable String text) {
     if (text == null || text.isBlank()) {
       return null;
     }

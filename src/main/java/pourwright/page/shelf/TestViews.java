@@ -109,15 +109,13 @@ final class TestViews {
 
   /** One test, or nothing when there is none of that number. */
   Optional<TestPage> test(long id, Form form) {
-    return desk.studio()
-        .look(books -> books.burns().test(id).map(test -> page(books, test, form)));
+    return desk.studio().look(books -> books.burns().test(id).map(test -> page(books, test, form)));
   }
 
   private TestPage page(Books books, BurnTest test, Form form) {
     List<TestReader.Sample> samples = TestReader.samples(books, test.id());
     Verdict verdict = verdict(books, test);
-    Optional<BurnTest.Proof> proof =
-        books.burns().proof(test.candle(), test.candleVersion());
+    Optional<BurnTest.Proof> proof = books.burns().proof(test.candle(), test.candleVersion());
     BurnTest.Closed closed = test.closed();
     List<String> lines = new ArrayList<>();
     lines.add(test.purpose());
@@ -125,7 +123,11 @@ final class TestViews {
     lines.add("begun " + desk.dayAndTime(test.startedAt()) + " by " + test.by());
     if (closed != null) {
       lines.add(
-          "closed " + desk.dayAndTime(closed.at()) + " by " + closed.by() + ": "
+          "closed "
+              + desk.dayAndTime(closed.at())
+              + " by "
+              + closed.by()
+              + ": "
               + words(closed.verdict()));
     }
     return new TestPage(
@@ -138,7 +140,9 @@ final class TestViews {
         verdict(verdict, samples.size()),
         limits(rules(test)),
         plots(samples),
-        proof.map(p -> (p.proved() ? "" : "withdrawn: ") + p.statement() + " (" + p.by() + ")").orElse(""),
+        proof
+            .map(p -> (p.proved() ? "" : "withdrawn: ") + p.statement() + " (" + p.by() + ")")
+            .orElse(""),
         closed != null && closed.verdict().equals("pass"));
   }
 
@@ -217,7 +221,11 @@ final class TestViews {
 
   private static List<Plot> plots(List<TestReader.Sample> samples) {
     List<Plot> plots = new ArrayList<>();
-    add(plots, samples, "flame_height_mm", "Flame height, mm",
+    add(
+        plots,
+        samples,
+        "flame_height_mm",
+        "Flame height, mm",
         new Plot.Limit(LiveLimit.STOP_FLAME_MM, "75 mm: stop"));
     add(plots, samples, "pool_length_mm", "Melt pool, mm", Plot.Limit.NONE);
     add(plots, samples, "mass_g", "Mass, g", Plot.Limit.NONE);
@@ -292,7 +300,8 @@ final class TestViews {
     List<String> row = new ArrayList<>();
     row.add(Plot.plain(look.minute()));
     for (String name :
-        List.of("mass_g", "flame_height_mm", "pool_length_mm", "pool_depth_mm", "wall_c", "base_c")) {
+        List.of(
+            "mass_g", "flame_height_mm", "pool_length_mm", "pool_depth_mm", "wall_c", "base_c")) {
       Double value = values.get(name);
       row.add(value == null ? "" : Plot.plain(value));
     }

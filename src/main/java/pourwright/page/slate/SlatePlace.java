@@ -101,8 +101,7 @@ public final class SlatePlace implements Place {
 
   private CandleSlatePage candlePage(Context http, Form form, Optional<Double> price) {
     String code = http.pathParam("candle");
-    return look(
-            book -> book.of(code, price).map(laid -> new SlateReader(book).page(laid, form)))
+    return look(book -> book.of(code, price).map(laid -> new SlateReader(book).page(laid, form)))
         .orElseThrow(
             () -> new TurnedAway(404, "There is no such candle", "Choose one on the slate."));
   }

@@ -14,8 +14,8 @@ import pourwright.page.stockroom.StockPages.LotPage;
 import pourwright.page.stockroom.StockPages.LotRow;
 import pourwright.page.stockroom.StockPages.MaterialPage;
 import pourwright.page.stockroom.StockPages.Notice;
-import pourwright.page.stockroom.StockPages.Row;
 import pourwright.page.stockroom.StockPages.Overview;
+import pourwright.page.stockroom.StockPages.Row;
 import pourwright.stock.Amount;
 import pourwright.stock.Movement;
 import pourwright.stock.Shelf;
@@ -55,7 +55,8 @@ final class ShelfView {
         break;
       }
       Amount free = drawable.getOrDefault(code, Amount.none(entry.getValue().kind()));
-      rows.add(row(materials, code, entry.getValue(), badge(settings, code, entry.getValue(), free)));
+      rows.add(
+          row(materials, code, entry.getValue(), badge(settings, code, entry.getValue(), free)));
     }
     lowNotices(settings, onHand, materials).forEach(notices::add);
     return new Overview(purpose, rows, notices, from, next);
@@ -75,9 +76,7 @@ final class ShelfView {
     if (isLow(settings, code, all)) {
       return "low";
     }
-    return free.compareTo(all) < 0
-        ? StockWords.amount(free, desk.locale()) + " may be drawn"
-        : "";
+    return free.compareTo(all) < 0 ? StockWords.amount(free, desk.locale()) + " may be drawn" : "";
   }
 
   private static boolean isLow(Map<String, String> settings, String code, Amount onHand) {
@@ -176,8 +175,7 @@ final class ShelfView {
         StockWords.amount(sum, desk.locale()),
         low.isEmpty()
             ? ""
-            : StockWords.amount(
-                new Amount(material.unit(), Long.parseLong(low)), desk.locale()),
+            : StockWords.amount(new Amount(material.unit(), Long.parseLong(low)), desk.locale()),
         life(material),
         lots,
         form);

@@ -43,7 +43,8 @@ public final class StockPages {
       Form form) {}
 
   /** A lot in a list. */
-  public record LotRow(long id, String code, String onHand, String lastGood, String notice, boolean held) {}
+  public record LotRow(
+      long id, String code, String onHand, String lastGood, String notice, boolean held) {}
 
   /**
    * A lot.

@@ -32,7 +32,8 @@ final class StockWords {
       unit = amount.kind() == UnitKind.MASS ? "kg" : "l";
     }
     DecimalFormat format =
-        new DecimalFormat(large ? "#,##0.###" : "#,##0.#", DecimalFormatSymbols.getInstance(locale));
+        new DecimalFormat(
+            large ? "#,##0.###" : "#,##0.#", DecimalFormatSymbols.getInstance(locale));
     return format.format(large ? value / KILO : value) + " " + unit;
   }
 
@@ -41,8 +42,7 @@ final class StockWords {
     return switch (kind) {
       case MASS -> Amount.of(desk.quantities().mass(text, Unit.GRAM));
       case VOLUME ->
-          new Amount(
-              UnitKind.VOLUME, desk.quantities().volume(text, Unit.MILLILITRE).nanolitres());
+          new Amount(UnitKind.VOLUME, desk.quantities().volume(text, Unit.MILLILITRE).nanolitres());
       case COUNT -> Amount.ofPieces(pieces(text));
     };
   }

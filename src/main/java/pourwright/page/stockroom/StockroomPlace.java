@@ -84,8 +84,7 @@ public final class StockroomPlace implements Place {
   private void receive(Context http) {
     Form form = Form.of(http);
     Map<String, String> choices = view.choices();
-    Optional<String> code =
-        form.choice("material", "the material", List.copyOf(choices.keySet()));
+    Optional<String> code = form.choice("material", "the material", List.copyOf(choices.keySet()));
     Optional<Material> material = code.flatMap(view::material);
     Optional<Amount> amount =
         form.read(
@@ -164,8 +163,7 @@ public final class StockroomPlace implements Place {
     Optional<Integer> closed = form.readIfThere("closed", "days", Integer::valueOf);
     Optional<Integer> opened = form.readIfThere("opened", "days", Integer::valueOf);
     Optional<Amount> low =
-        form.readIfThere(
-            "low", "an amount", text -> StockWords.read(text, material.unit(), desk));
+        form.readIfThere("low", "an amount", text -> StockWords.read(text, material.unit(), desk));
     for (String field : List.of("closed", "opened")) {
       Optional<Integer> days = field.equals("closed") ? closed : opened;
       if (days.isPresent() && days.get() <= 0) {
@@ -180,8 +178,7 @@ public final class StockroomPlace implements Place {
     ShelfLife life = new ShelfLife(closed.orElse(null), opened.orElse(null));
     Said said = save(act.get(), material, life);
     String level = low.map(a -> Long.toString(a.units())).orElse("");
-    Act second =
-        new Act(act.get().by(), act.get().requestKey() + "-low", "");
+    Act second = new Act(act.get().by(), act.get().requestKey() + "-low", "");
     desk.studio().saveSetting.run(second, "low." + material.code(), level);
     Show.done(http, said, "/stockroom/material/" + material.code());
   }

@@ -95,8 +95,7 @@ public final class LabelPdf {
     stream.restoreGraphicsState();
   }
 
-  private static void outline(PDPageContentStream stream, LabelSetting setting)
-      throws IOException {
+  private static void outline(PDPageContentStream stream, LabelSetting setting) throws IOException {
     stream.setStrokingColor(new Color(0xBB, 0xBB, 0xBB));
     stream.setLineWidth(0.1f);
     stream.addRect(0, 0, (float) setting.widthMm(), (float) setting.heightMm());

@@ -211,7 +211,10 @@ record LabelSetting(
               0,
               0,
               Map.of(
-                  EncodeHintType.MARGIN, 4, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));
+                  EncodeHintType.MARGIN,
+                  4,
+                  EncodeHintType.ERROR_CORRECTION,
+                  ErrorCorrectionLevel.M));
     } catch (WriterException e) {
       throw new IllegalStateException("the address is too long for a QR code: " + link, e);
     }

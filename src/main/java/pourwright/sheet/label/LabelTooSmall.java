@@ -3,7 +3,9 @@ package pourwright.sheet.label;
 import java.util.Locale;
 import pourwright.label.LabelText;
 
-/** The text of a label does not fit at the least sizes: says how high the label would have to be. */
+/**
+ * The text of a label does not fit at the least sizes: says how high the label would have to be.
+ */
 public final class LabelTooSmall extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -30,8 +30,7 @@ final class PathReader {
       }
       numbers.add(Double.valueOf(token));
       if (numbers.size() == (letter == 'C' ? 6 : 2)) {
-        steps.add(
-            new Step(letter, numbers.stream().mapToDouble(Double::doubleValue).toArray()));
+        steps.add(new Step(letter, numbers.stream().mapToDouble(Double::doubleValue).toArray()));
         numbers.clear();
       }
     }

@@ -44,9 +44,7 @@ class DrawingBoardTest {
   }
 
   private CardVersion<Vessel> current() {
-    return open.studio
-        .look(b -> b.cards().current(Drawers.VESSEL, "harbour-cup"))
-        .orElseThrow();
+    return open.studio.look(b -> b.cards().current(Drawers.VESSEL, "harbour-cup")).orElseThrow();
   }
 
   @Test
@@ -66,9 +64,7 @@ class DrawingBoardTest {
     String path = "/board/vessel/harbour-cup/weigh";
     HttpResponse<String> saved =
         visitor.post(
-            path,
-            path,
-            Map.of("empty_g", "520", "full_g", "905", "water_c", "20", "by", "AB"));
+            path, path, Map.of("empty_g", "520", "full_g", "905", "water_c", "20", "by", "AB"));
     assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
     assertThat(current().body().holdsMl().value()).isBetween(386.0, 386.2);
     assertThat(visitor.page("/board/vessel/harbour-cup").text()).contains("measured here");

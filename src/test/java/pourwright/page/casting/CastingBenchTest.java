@@ -131,8 +131,7 @@ class CastingBenchTest {
     HttpResponse<String> soon =
         act("Hardened", "DRIED", Map.of("before_g", "500.1", "later_g", "500", "hours", "2"));
     assertThat(soon.body()).contains("only 2.0 h apart");
-    Map<String, String> constant =
-        Map.of("before_g", "500.2", "later_g", "500.0", "hours", "24");
+    Map<String, String> constant = Map.of("before_g", "500.2", "later_g", "500.0", "hours", "24");
     stand("Hardened", "DRIED", constant);
     stand("Dry", "SEALED", Map.of());
     stand("Damp", "DRIED", constant);
@@ -182,8 +181,7 @@ class CastingBenchTest {
 
   @Test
   void aSheetThatCannotBeIsRefusedWithASentence() {
-    HttpResponse<String> hot =
-        visitor.get(SHEET.replace("water_c=20", "water_c=90"));
+    HttpResponse<String> hot = visitor.get(SHEET.replace("water_c=20", "water_c=90"));
     assertThat(hot.statusCode()).isEqualTo(422);
     assertThat(hot.body()).contains("from 0.0 to 40.0");
     assertThat(visitor.get(SHEET.replace("vessel1=bollard", "vessel1=")).body())

@@ -84,7 +84,11 @@ class FileKindTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(new byte[] {(byte) 0x89, 'P', 'N', 'G', 0x0d, 0x0a, 0x1a, 0x0a});
     byte[] head =
-        ByteBuffer.allocate(13).putInt(width).putInt(height).put(new byte[] {8, 2, 0, 0, 0}).array();
+        ByteBuffer.allocate(13)
+            .putInt(width)
+            .putInt(height)
+            .put(new byte[] {8, 2, 0, 0, 0})
+            .array();
     chunk(out, "IHDR", head);
     Deflater deflater = new Deflater();
     deflater.setInput(new byte[100]);

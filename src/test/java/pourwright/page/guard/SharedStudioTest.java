@@ -14,23 +14,28 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pourwright.page.Desk;
 import pourwright.page.PassphraseMissing;
 import pourwright.page.Server;
 import pourwright.page.ServerSettings;
 import pourwright.page.TestStudio;
 import pourwright.page.Visitor;
+import pourwright.work.Act;
+import pourwright.work.Subject;
 
 /** A studio that other devices may reach asks each of them for the passphrase. */
 class SharedStudioTest {
   private static final String PASSPHRASE = "slate tide lantern wick";
 
   private Path folder;
+  private Desk desk;
   private Server server;
 
   @BeforeEach
   void share(@TempDir Path dir) {
     folder = dir;
-    server = TestStudio.share(TestStudio.site(TestStudio.desk(folder)), folder, PASSPHRASE);
+    desk = TestStudio.desk(folder);
+    server = TestStudio.share(TestStudio.site(desk), folder, PASSPHRASE);
   }
 
   @AfterEach
@@ -58,6 +63,19 @@ class SharedStudioTest {
     assertThat(stranger.get("/healthz").statusCode()).isEqualTo(200);
     assertThat(stranger.get("/sign-in").statusCode()).isEqualTo(200);
     assertThat(stranger.post("/sign-in", "/look", Map.of()).statusCode()).isEqualTo(401);
+  }
+
+  @Test
+  void theSignInPageTellsAStrangerNothingOfTheStudio() {
+    desk.studio()
+        .timers
+        .start(
+            Act.of("MK", "a timer"),
+            "Demold the secret shape",
+            new Subject(Subject.Kind.STUDIO, "studio"),
+            Duration.ofMinutes(5));
+    String page = new Visitor(server.port()).get("/sign-in").body();
+    assertThat(page).contains("Passphrase").doesNotContain("secret shape", "set a timer");
   }
 
   @Test

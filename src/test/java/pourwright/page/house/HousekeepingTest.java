@@ -95,9 +95,7 @@ class HousekeepingTest {
     fields.put("label", "Twice");
     assertThat(timers()).hasSize(1);
     visitor.post("/timers?again", fields);
-    assertThat(timers())
-        .singleElement()
-        .satisfies(t -> assertThat(t.label()).isEqualTo("Once"));
+    assertThat(timers()).singleElement().satisfies(t -> assertThat(t.label()).isEqualTo("Once"));
   }
 
   @Test
@@ -120,9 +118,7 @@ class HousekeepingTest {
   @Test
   void aDesignOnHoldIsLiftedOnlyUnderANameWithAReason() {
     visitor.post(
-        "/hold",
-        "/hold",
-        Map.of("what", "candle/bollard-rain", "reason", "seeps", "by", "MK"));
+        "/hold", "/hold", Map.of("what", "candle/bollard-rain", "reason", "seeps", "by", "MK"));
     String lift = visitor.page("/hold").select("form[action$=lift]").attr("action");
     visitor.post("/hold", lift, Map.of("name", "", "why", ""));
     assertThat(holds()).hasSize(1);

@@ -95,8 +95,7 @@ class TimersTest extends BrowserTest {
   @Test
   void aTimerIsSetAndAnsweredWithoutScript() {
     Visitor visitor = new Visitor(server.port());
-    visitor.post(
-        "/timers", "/timers", Map.of("label", "Seal coat", "minutes", "20", "by", "MK"));
+    visitor.post("/timers", "/timers", Map.of("label", "Seal coat", "minutes", "20", "by", "MK"));
     assertThat(visitor.page("/").select(".bell-name").text()).contains("Seal coat");
     String answer = visitor.page("/").select(".bell form").attr("action");
     visitor.post("/", answer, Map.of());

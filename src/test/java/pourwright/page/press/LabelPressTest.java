@@ -21,8 +21,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pourwright.card.Card;
 import pourwright.card.CandleDesign;
+import pourwright.card.Card;
 import pourwright.hazard.HazardSheet;
 import pourwright.main.DemoCards;
 import pourwright.page.BrowserTest;
@@ -54,8 +54,7 @@ class LabelPressTest extends BrowserTest {
     Server server = TestStudio.open(desk, folder);
     OPENED.add(server);
     base = "http://127.0.0.1:" + server.port();
-    DemoCards.materials()
-        .forEach(m -> save(Drawers.MATERIAL, m.code(), m));
+    DemoCards.materials().forEach(m -> save(Drawers.MATERIAL, m.code(), m));
     DemoCards.cards().forEach(this::saveCard);
   }
 
@@ -69,8 +68,7 @@ class LabelPressTest extends BrowserTest {
   private <T> void save(Drawer<T> drawer, String code, T body) {
     desk.studio()
         .saveCard
-        .run(
-            Act.of("AB", drawer.name() + "-" + code), SaveCard.Request.of(drawer, code, 0, body));
+        .run(Act.of("AB", drawer.name() + "-" + code), SaveCard.Request.of(drawer, code, 0, body));
   }
 
   private void saveCard(Card card) {
@@ -192,7 +190,10 @@ class LabelPressTest extends BrowserTest {
             .send(
                 HttpRequest.newBuilder(
                         URI.create(
-                            base + "/press/candle/" + design.code() + "/labels.pdf?width=90"
+                            base
+                                + "/press/candle/"
+                                + design.code()
+                                + "/labels.pdf?width=90"
                                 + "&height=130&to=eu&language=en&copies=3&paper=a4&columns=2"
                                 + "&rows=2&left=10&top=10&gap=4"))
                     .build(),
@@ -212,11 +213,11 @@ class LabelPressTest extends BrowserTest {
     page.locator("#label").fill("227");
     page.locator("#lot").fill("100");
     page.locator("#nets")
-        .fill(
-            "225.8\n226.1\n225.5\n226.4\n225.9\n226.2\n225.7\n226.0\n226.3\n225.6\n226.1\n225.4");
+        .fill("225.8\n226.1\n225.5\n226.4\n225.9\n226.2\n225.7\n226.0\n226.3\n225.6\n226.1\n225.4");
     page.locator("#by").fill("AB");
     press(page, "Judge and keep");
-    assertThat(page.locator(".said").textContent()).contains("the average is short", "1.083 g below");
+    assertThat(page.locator(".said").textContent())
+        .contains("the average is short", "1.083 g below");
     assertThat(axe(page)).isEmpty();
   }
 
@@ -227,6 +228,7 @@ class LabelPressTest extends BrowserTest {
     page.locator("[id='maker.address']").fill("1 Cellar Steps, Harbour");
     page.locator("#by").fill("AB");
     page.locator("form[action='/press/maker'] button").click();
-    assertThat(page.locator("[id='maker.name']").inputValue()).isEqualTo("Undercroft Lantern Works");
+    assertThat(page.locator("[id='maker.name']").inputValue())
+        .isEqualTo("Undercroft Lantern Works");
   }
 }

@@ -221,7 +221,10 @@ class ShelfBrowserTest extends BrowserTest {
     assertThat(page.locator("#scene rect").count()).isGreaterThan(20);
     that(page, "main").containsText("not calibrated on three tests");
     that(page, "main").containsText("A prediction never replaces a burn test");
-    for (Object fill : (List<?>) page.evaluate("[...document.querySelectorAll('#scene rect')].map(r => r.getAttribute('fill'))")) {
+    for (Object fill :
+        (List<?>)
+            page.evaluate(
+                "[...document.querySelectorAll('#scene rect')].map(r => r.getAttribute('fill'))")) {
       assertThat(isGreen(String.valueOf(fill))).isFalse();
     }
     assertThat(axe(page)).isEmpty();
@@ -249,7 +252,8 @@ class ShelfBrowserTest extends BrowserTest {
     Page page = begin("house");
     light(page, "A");
     page.setViewportSize(320, 640);
-    for (String path : List.of("/shelf", "/shelf/new", "/shelf/test/1", "/shelf/cycle/1", "/shelf/simulate")) {
+    for (String path :
+        List.of("/shelf", "/shelf/new", "/shelf/test/1", "/shelf/cycle/1", "/shelf/simulate")) {
       page.navigate(base + path);
       Object wide = page.evaluate("document.documentElement.scrollWidth");
       assertThat(((Number) wide).intValue()).as(path).isLessThanOrEqualTo(320);

@@ -144,8 +144,7 @@ class StockroomOnAPhoneTest extends BrowserTest {
         .drawForBatch
         .run(
             Act.of("AB", "draw"),
-            new DrawForBatch.Request(
-                batch, powder.code(), shelf.lot().id(), Amount.ofGrams(800)));
+            new DrawForBatch.Request(batch, powder.code(), shelf.lot().id(), Amount.ofGrams(800)));
     desk.studio()
         .finishCast
         .run(

@@ -140,7 +140,10 @@ class LabelPdfTest {
   private static BufferedImage cut(BufferedImage page, LabelStock.Spot spot) {
     double dots = 300 / 25.4;
     return page.getSubimage(
-        (int) (spot.xMm() * dots), (int) (spot.yMm() * dots), (int) (74 * dots), (int) (105 * dots));
+        (int) (spot.xMm() * dots),
+        (int) (spot.yMm() * dots),
+        (int) (74 * dots),
+        (int) (105 * dots));
   }
 
   private static String decoded(BufferedImage image) throws ReaderException {
@@ -179,7 +182,10 @@ class LabelPdfTest {
   void svgAndPngShowTheSameLabelTrueToSize() throws IOException {
     LabelText text = label(TWO_SIGNS, 250, SaleGate.open(), "en");
     String svg = LabelSvg.of(text, 74, 105);
-    assertThat(svg).startsWith("<svg").contains("width=\"74.0mm\"", "Rain on slate").endsWith("</svg>");
+    assertThat(svg)
+        .startsWith("<svg")
+        .contains("width=\"74.0mm\"", "Rain on slate")
+        .endsWith("</svg>");
     byte[] png = LabelPng.of(text, 74, 105, 300);
     BufferedImage image = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(png));
     assertThat(image.getWidth()).isCloseTo((int) Math.round(74 / 25.4 * 300), within(1));
@@ -195,8 +201,13 @@ class LabelPdfTest {
                       Ingredient.plain("b", 0.1, "Carc. 2", "Flam. Liq. 3"),
                       Ingredient.plain("c", 0.3, "Acute Tox. 3 (oral)"),
                       Ingredient.plain("w", 0.5)),
-                  4000, SaleGate.open(), "en", "de"),
-              148, 210, 150));
+                  4000,
+                  SaleGate.open(),
+                  "en",
+                  "de"),
+              148,
+              210,
+              150));
     }
   }
 }

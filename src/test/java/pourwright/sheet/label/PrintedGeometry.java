@@ -57,7 +57,10 @@ final class PrintedGeometry {
   double outsideMm() {
     return Math.max(
         outside,
-        letters.stream().mapToDouble(l -> Math.max(-l.left, l.right - pageWidthMm)).max().orElse(0));
+        letters.stream()
+            .mapToDouble(l -> Math.max(-l.left, l.right - pageWidthMm))
+            .max()
+            .orElse(0));
   }
 
   double capHeightMm(String text) {

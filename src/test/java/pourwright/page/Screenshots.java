@@ -1,0 +1,42 @@
+package pourwright.page;
+
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Takes the pictures of the guide: each place at two widths, in light and in dark. */
+public final class Screenshots extends BrowserTest {
+  private static final int SETTLE_MS = 300;
+
+  /** The address of a running studio, the folder for the pictures, and more paths if wanted. */
+  public static void main(String[] words) {
+    Map<String, String> pages = new LinkedHashMap<>();
+    for (String place :
+        List.of("orders", "board", "casting", "pouring", "shelf", "stockroom", "slate", "press")) {
+      pages.put(place, "/" + place);
+    }
+    pages.put("now", "/");
+    for (int i = 2; i < words.length; i++) {
+      pages.put(words[i].replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", ""), words[i]);
+    }
+    Screenshots camera = new Screenshots();
+    for (Window window : List.of(Window.LAPTOP, Window.PHONE)) {
+      for (Window look : List.of(window, window.dark())) {
+        Page page = camera.visit(words[0], "/", look);
+        pages.forEach((name, path) -> camera.shoot(page, words, look, name, path));
+        camera.closeWindows();
+      }
+    }
+    System.exit(0);
+  }
+
+  private void shoot(Page page, String[] words, Window look, String name, String path) {
+    page.navigate(words[0] + path);
+    page.waitForTimeout(SETTLE_MS);
+    String scheme = look.scheme().name().toLowerCase(java.util.Locale.ROOT);
+    Path file = Path.of(words[1], name + "-" + look.width() + "-" + scheme + ".png");
+    page.screenshot(new Page.ScreenshotOptions().setPath(file));
+  }
+}
