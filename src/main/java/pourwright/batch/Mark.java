@@ -55,7 +55,12 @@ public record Mark(String text) {
 
   /** Reads what a person typed or a code gave: blanks, dashes and small letters are forgiven. */
   public static Mark read(String typed) {
-    return new Mark(typed.strip().replaceAll("[\\s\\-_.]", "").toUpperCase(Locale.ROOT));
+    return new Mark(cleaned(typed));
+  }
+
+  /** What was typed without blanks and dashes, in capitals; not checked. */
+  public static String cleaned(String typed) {
+    return typed.strip().replaceAll("[\\s\\-_.]", "").toUpperCase(Locale.ROOT);
   }
 
   /** True when the last character is the check character of those before it. */

@@ -106,6 +106,18 @@ public final class JsonIn {
     return field.textValue();
   }
 
+  /** A whole number of any length, or a text, as the text that it is written with. */
+  public String wholeText(String name) {
+    JsonNode field = required(name);
+    if (field.isIntegralNumber() && field.bigIntegerValue().signum() >= 0) {
+      return field.bigIntegerValue().toString();
+    }
+    if (!field.isTextual()) {
+      throw refuse(name, name + " must be a whole number, 0 or more, or a text", "give either");
+    }
+    return field.textValue();
+  }
+
   /** A text, or the default when the field is absent. */
   public String textOr(String name, String absent) {
     asked.add(name);

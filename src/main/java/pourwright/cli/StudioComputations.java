@@ -6,5 +6,6 @@ final class StudioComputations {
 
   static void addTo(Computations all) {
     all.add("price", PriceComputation::new);
+    all.add("trace-mark", TraceMarkComputation::new);
   }
 }

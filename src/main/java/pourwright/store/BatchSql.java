@@ -88,7 +88,13 @@ final class BatchSql implements BatchBook {
   @Override
   public List<Batch> running() {
     return handle
-        .createQuery(SELECT + " AND " + FINISHED + " IS NULL ORDER BY b.id")
+        .createQuery(
+            SELECT
+                + """
+                 AND b.id NOT IN (SELECT f.batch_id FROM batch_finish f
+                  WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = f.deed_id))
+                ORDER BY b.id
+                """)
         .map((row, ctx) -> map(row))
         .list();
   }

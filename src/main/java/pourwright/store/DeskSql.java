@@ -76,7 +76,13 @@ final class DeskSql {
     @Override
     public List<Timer> running() {
       return handle
-          .createQuery(SELECT + " AND " + ANSWER + " IS NULL ORDER BY t.due_ms, t.id")
+          .createQuery(
+              SELECT
+                  + """
+                   AND t.id NOT IN (SELECT a.timer_id FROM timer_answer a
+                    WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = a.deed_id))
+                  ORDER BY t.due_ms, t.id
+                  """)
           .map((row, ctx) -> map(row))
           .list();
     }

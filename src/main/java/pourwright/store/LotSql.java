@@ -145,18 +145,74 @@ final class LotSql implements LotBook {
 
   @Override
   public Map<String, Amount> onHand() {
-    return sums(allShelves());
+    return sums("", "");
   }
 
   @Override
   public Map<String, Amount> drawable(LocalDate today) {
-    return sums(allShelves().stream().filter(s -> s.isDrawable(today)).toList());
+    return sums(
+        """
+         AND (l.expires_on IS NULL OR l.expires_on >= :today)
+         AND l.id NOT IN (SELECT CAST(h.subject_id AS BIGINT) FROM hold h
+          WHERE h.subject_kind = 'LOT'
+          AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = h.deed_id)
+          AND NOT EXISTS (SELECT 1 FROM hold_lift x WHERE x.hold_id = h.id
+            AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = x.deed_id)))
+        """,
+        today.toString());
   }
 
-  private static Map<String, Amount> sums(List<Shelf> shelves) {
+  private Map<String, Amount> sums(String only, String today) {
     Map<String, Amount> sums = new TreeMap<>();
-    shelves.forEach(s -> sums.merge(s.lot().material(), s.onHand(), Amount::plus));
+    var query =
+        handle.createQuery(
+            """
+            SELECT l.material, l.unit_kind, SUM(b.units) AS units
+            FROM lot_balance b JOIN lot l ON l.id = b.lot_id
+            WHERE b.units > 0
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id)
+            """
+                + only
+                + " GROUP BY l.material, l.unit_kind ORDER BY l.material");
+    if (!only.isEmpty()) {
+      query.bind("today", today);
+    }
+    query
+        .map(
+            (row, ctx) ->
+                Map.entry(
+                    row.getString("material"),
+                    new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units"))))
+        .forEach(e -> sums.merge(e.getKey(), e.getValue(), Amount::plus));
     return sums;
+  }
+
+  @Override
+  public List<Movement> ofMaterial(String material) {
+    return handle
+        .createQuery(MOVEMENTS + "WHERE l.material = :material ORDER BY m.id")
+        .bind("material", material)
+        .map((row, ctx) -> movement(row))
+        .list();
+  }
+
+  @Override
+  public Map<Long, Price> prices(String material) {
+    Map<Long, Price> prices = new TreeMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT id, price_minor, currency FROM lot
+            WHERE material = :material AND price_minor IS NOT NULL
+            """)
+        .bind("material", material)
+        .map(
+            (row, ctx) ->
+                Map.entry(
+                    row.getLong("id"),
+                    new Price(row.getLong("price_minor"), row.getString("currency"))))
+        .forEach(e -> prices.put(e.getKey(), e.getValue()));
+    return prices;
   }
 
   @Override

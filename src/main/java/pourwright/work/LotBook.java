@@ -9,6 +9,7 @@ import pourwright.stock.Amount;
 import pourwright.stock.Cause;
 import pourwright.stock.Lot;
 import pourwright.stock.Movement;
+import pourwright.stock.Price;
 import pourwright.stock.Shelf;
 
 /** Lots, movements and what is on hand. */
@@ -43,6 +44,12 @@ public interface LotBook {
 
   /** All movements, newest first. */
   PageOf<Movement> movements(@Nullable String after, int limit);
+
+  /** All movements of a material's lots in the order of writing. */
+  List<Movement> ofMaterial(String material);
+
+  /** What the lots of a material cost, by lot; lots without a price are left out. */
+  Map<Long, Price> prices(String material);
 
   /** Movements of a batch in the order of writing, reversals included. */
   List<Movement> ofBatch(long batch);

@@ -1,0 +1,137 @@
+package pourwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Steps of the database: never edited once shipped, never taken without a checked copy first. */
+class MigrationsTest {
+  @TempDir Path corner;
+
+  /** One line a shipped file: append; never change a line that has been released. */
+  private static final Map<String, String> SHIPPED =
+      Map.of(
+          "common/V0001__books.sql", "e40a20ef394d0cce",
+          "common/V0002__shelf_and_desk.sql", "6014d1a63cea776c",
+          "postgresql/V0003__guards.sql", "4086c2dc545a8144",
+          "sqlite/V0003__guards.sql", "dfb9866da2b5e74d");
+
+  private static Map<String, String> onDisk() throws IOException {
+    Path root = Path.of("src/main/resources/db/migration");
+    Map<String, String> hashes = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(root)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".sql")).toList()) {
+        hashes.put(root.relativize(file).toString(), HashedFiles.sha256(file).substring(0, 16));
+      }
+    }
+    return hashes;
+  }
+
+  @Test
+  void shippedStepsAreNeverEdited() throws IOException {
+    assertThat(onDisk()).containsExactlyInAnyOrderEntriesOf(SHIPPED);
+  }
+
+  private static void sql(Path file, String... statements) throws SQLException {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement()) {
+      for (String one : statements) {
+        statement.execute(one);
+      }
+    }
+  }
+
+  @Test
+  void aNewerDatabaseIsRefusedAndLeftAlone() throws SQLException {
+    StudioFolder folder = new StudioFolder(corner);
+    SqliteStore.open(folder).close();
+    sql(folder.database(), "PRAGMA user_version = 99");
+    assertThatThrownBy(() -> SqliteStore.open(folder))
+        .isInstanceOfSatisfying(
+            StoreTrouble.class, t -> assertThat(t.kind().exitCode()).isEqualTo(12));
+  }
+
+  @Test
+  void aDatabaseOfAnotherProgramIsRefused() throws Exception {
+    StudioFolder folder = new StudioFolder(corner);
+    folder.prepare();
+    sql(folder.database(), "CREATE TABLE theirs (x)", "PRAGMA application_id = 7");
+    assertThatThrownBy(() -> SqliteStore.open(folder))
+        .isInstanceOfSatisfying(
+            StoreTrouble.class, t -> assertThat(t.kind().exitCode()).isEqualTo(13));
+  }
+
+  @Test
+  void anOlderDatabaseIsCopiedAndCheckedBeforeAStepIsTaken() throws Exception {
+    StudioFolder folder = new StudioFolder(corner);
+    try (Bench bench = new Bench(SqliteStore.open(folder), folder.attachments())) {
+      Filled.fill(bench);
+    }
+    sql(
+        folder.database(),
+        "PRAGMA user_version = 2",
+        "DELETE FROM schema_history WHERE version = '0003'",
+        "DROP TRIGGER movement_balance");
+    dropGuards(folder.database());
+    try (SqliteStore store = SqliteStore.open(folder)) {
+      assertThat(store.unsound()).isEmpty();
+      assertThat(store.keptRowsWrong()).isZero();
+    }
+    try (Stream<Path> copies = Files.list(folder.backups())) {
+      Path copy =
+          copies.filter(f -> f.toString().contains("before-step")).findFirst().orElseThrow();
+      assertThat(SqliteCopy.check(copy)).isEmpty();
+    }
+  }
+
+  private static void dropGuards(Path file) throws SQLException {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement()) {
+      java.util.List<String> names = new java.util.ArrayList<>();
+      try (var rows =
+          statement.executeQuery("SELECT name FROM sqlite_schema WHERE type = 'trigger'")) {
+        while (rows.next()) {
+          names.add(rows.getString(1));
+        }
+      }
+      for (String name : names) {
+        statement.execute("DROP TRIGGER " + name);
+      }
+    }
+  }
+
+  @Test
+  void aMakingThatWasCutShortIsTakenUpAgain() throws Exception {
+    StudioFolder folder = new StudioFolder(corner);
+    folder.prepare();
+    SqliteStore.open(folder).close();
+    sql(folder.database(), "PRAGMA user_version = 0");
+    sql(folder.database(), "PRAGMA application_id = 0");
+    try (SqliteStore store = SqliteStore.open(folder)) {
+      assertThat(store.unsound()).isEmpty();
+    }
+  }
+
+  @Test
+  void aDamagedFileIsSaidToBeDamaged() throws IOException {
+    StudioFolder folder = new StudioFolder(corner);
+    folder.prepare();
+    Files.write(
+        folder.database(), "this is not a database at all, really".repeat(50).getBytes("UTF-8"));
+    assertThatThrownBy(() -> SqliteStore.open(folder))
+        .isInstanceOfSatisfying(
+            StoreTrouble.class, t -> assertThat(t.kind()).isEqualTo(StoreTrouble.Kind.DAMAGED));
+  }
+}
