@@ -109,7 +109,7 @@ class StockEntriesTest {
     Movement last = null;
     for (int i = 1; i <= 40; i++) {
       if (random.nextInt(3) == 0 || onHand == 0) {
-        long units = 1 + random.nextInt(1_000_000);
+        long units = 1L + random.nextInt(1_000_000);
         prices.put((long) i, new Price(random.nextInt(9999), "EUR"));
         paid += java.util.Objects.requireNonNull(prices.get((long) i)).minor();
         move(i, units, Cause.RECEIVED, null);
