@@ -1,21 +1,142 @@
 package pourwright.page.now;
 
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pourwright.material.Material;
+import pourwright.order.OrderLine;
 import pourwright.page.Desk;
+import pourwright.plan.Goal;
+import pourwright.plan.LastDay;
+import pourwright.plan.MakePlan;
+import pourwright.plan.Placed;
+import pourwright.plan.Plan;
+import pourwright.plan.Step;
+import pourwright.plan.StepKind;
+import pourwright.work.WorkPlan;
 
 /**
  * What the page shows: finished strings.
  *
  * @param purpose what is done here
  * @param day today, as the studio writes dates
+ * @param strip the clock strip as SVG, empty without a plan
+ * @param next what hands and eyes do next
+ * @param late orders that will not make it
+ * @param shortOf materials that are short
+ * @param lastDays the last day to cast for the nearest parcels
+ * @param trouble why there is no plan, else empty
  */
-public record NowPage(String purpose, String day) {
-  static NowPage of(String purpose, Desk desk) {
-    LocalDate today = LocalDate.now(desk.clock().withZone(desk.zone()));
+public record NowPage(
+    String purpose,
+    String day,
+    String strip,
+    List<Line> next,
+    List<Line> late,
+    List<Line> shortOf,
+    List<Line> lastDays,
+    String trouble) {
+
+  private static final int SHOWN = 8;
+  private static final int LAST_DAYS = 3;
+
+  /** One line: when or how much, and what. */
+  public record Line(String when, String what) {}
+
+  static NowPage of(String purpose, Desk desk, WorkAhead.Made made) {
     DateTimeFormatter full =
         DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(desk.locale());
-    return new NowPage(purpose, today.format(full));
+    String day = desk.today().format(full);
+    WorkPlan plan = made.plan();
+    if (plan == null) {
+      return new NowPage(
+          purpose, day, "", List.of(), List.of(), List.of(), List.of(), made.trouble());
+    }
+    Plan work = plan.plan();
+    String trouble = String.join("; ", plan.reasons());
+    if (made.leftOut() > 0) {
+      trouble += made.leftOut() + " further order lines are not planned yet.";
+    }
+    return new NowPage(
+        purpose,
+        day,
+        work == null ? "" : ClockStrip.of(plan.problem(), work),
+        work == null ? List.of() : next(plan, work, desk),
+        work == null ? List.of() : late(plan, work),
+        shortOf(plan),
+        lastDays(plan),
+        trouble);
+  }
+
+  private static List<Line> next(WorkPlan plan, Plan work, Desk desk) {
+    Map<String, Step> steps = plan.problem().stepsByKey();
+    DateTimeFormatter clock =
+        DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    List<Line> lines = new ArrayList<>();
+    for (Placed placed : work.placed()) {
+      Step step = steps.get(placed.step());
+      ZonedDateTime from = plan.problem().clock(placed.startMin());
+      boolean over = plan.problem().clock(placed.endMin()).toInstant().isBefore(desk.now());
+      if (step != null && step.kind() != StepKind.WAIT && !over && lines.size() < SHOWN) {
+        lines.add(new Line(clock.format(from), step.words()));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Line> late(WorkPlan plan, Plan work) {
+    List<Line> lines = new ArrayList<>();
+    for (Goal goal : plan.problem().goals()) {
+      int over = work.at(goal.lastStep()).endMin() - goal.dueMin();
+      if (over > 0 && lines.size() < SHOWN) {
+        lines.add(new Line((over + 1439) / 1440 + " d late", goal.words()));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Line> shortOf(WorkPlan plan) {
+    List<Line> lines = new ArrayList<>();
+    plan.make()
+        .shortages()
+        .forEach(
+            (code, units) -> {
+              Material material = plan.book().materials().get(code);
+              String amount =
+                  String.format(
+                      Locale.ROOT,
+                      "%,.0f %s",
+                      material.unit().fromSmall(units),
+                      material.unit().unit());
+              lines.add(new Line(amount, material.name()));
+            });
+    return lines;
+  }
+
+  /** For lines that wait for a pour; one whose day has gone says so. */
+  private static List<Line> lastDays(WorkPlan plan) {
+    List<Line> lines = new ArrayList<>();
+    for (MakePlan.Served served : plan.make().served()) {
+      OrderLine line = served.line();
+      LocalDate due = line.dueOn();
+      if (served.pours().isEmpty() || due == null || lines.size() >= LAST_DAYS
+          || due.isBefore(plan.inHand().today())) {
+        continue;
+      }
+      LastDay.toCast(line, plan.book(), plan.habits(), plan.floor())
+          .ifPresent(
+              last ->
+                  lines.add(
+                      new Line(
+                          last.isBefore(plan.inHand().today()) ? "gone, " + last : "" + last,
+                          plan.book().candle(line.design()).name() + " for the parcel of "
+                              + due)));
+    }
+    return lines;
   }
 }

@@ -9,10 +9,12 @@ import pourwright.page.Show;
 /** What to do now and next, what runs, what is late and what is short. */
 public final class NowPlace implements Place {
   private final Desk desk;
+  private final WorkAhead ahead;
 
   /** The place, with the clock and zone of the studio. */
   public NowPlace(Desk desk) {
     this.desk = desk;
+    this.ahead = new WorkAhead(desk);
   }
 
   @Override
@@ -36,6 +38,6 @@ public final class NowPlace implements Place {
   }
 
   private void show(Context http) {
-    Show.page(http, "now/now.jte", NowPage.of(purpose(), desk));
+    Show.page(http, "now/now.jte", NowPage.of(purpose(), desk, ahead.get()));
   }
 }

@@ -1,21 +1,46 @@
 package pourwright.page.orders;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
-import pourwright.page.Desk;
+import java.util.List;
+import java.util.Map;
+import pourwright.order.Order;
+import pourwright.page.Form;
 
 /**
  * What the page shows: finished strings.
  *
  * @param purpose what is done here
- * @param day today, as the studio writes dates
+ * @param rows orders, newest first
+ * @param next where the next ones begin, empty at the end
+ * @param form the question for a date
+ * @param candles names by code
+ * @param promise the answer, line by line; empty when nothing was asked
  */
-public record OrdersPage(String purpose, String day) {
-  static OrdersPage of(String purpose, Desk desk) {
-    LocalDate today = LocalDate.now(desk.clock().withZone(desk.zone()));
-    DateTimeFormatter full =
-        DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(desk.locale());
-    return new OrdersPage(purpose, today.format(full));
+public record OrdersPage(
+    String purpose,
+    List<Row> rows,
+    String next,
+    Form form,
+    Map<String, String> candles,
+    List<String> promise) {
+
+  /**
+   * One order.
+   *
+   * @param late true when it is open and its day is over
+   */
+  public record Row(
+      String number, String channel, String state, String pieces, String due, boolean late) {
+    static Row of(Order order, LocalDate today) {
+      LocalDate due = order.dueOn().orElse(null);
+      boolean late = due != null && order.state().wantsPieces() && due.isBefore(today);
+      return new Row(
+          order.number(),
+          order.channel(),
+          order.state().words(),
+          "" + order.pieces(),
+          due == null ? "no day" : due.toString(),
+          late);
+    }
   }
 }

@@ -1,0 +1,118 @@
+package pourwright.page.orders;
+
+import java.util.ArrayList;
+import java.util.List;
+import pourwright.order.ImportChanges;
+import pourwright.order.OrderImport;
+import pourwright.page.Form;
+
+/**
+ * What the page shows about a file before anything is taken: finished strings.
+ *
+ * @param form what was said about the file
+ * @param file key of the file kept for this dry run, empty before one was chosen
+ * @param name its name
+ * @param headline what came of reading it
+ * @param detected how it was read
+ * @param trouble bad lines and questions
+ * @param changes what taking it in would change
+ * @param ready true when it can be taken
+ */
+public record ImportPage(
+    Form form,
+    String file,
+    String name,
+    String headline,
+    List<String> detected,
+    List<String> trouble,
+    List<String> changes,
+    boolean ready) {
+
+  private static final int SHOWN = 200;
+
+  static ImportPage blank() {
+    return new ImportPage(
+        Form.blank(), "", "", "", List.of(), List.of(), List.of(), false);
+  }
+
+  static ImportPage of(Form form, String file, String name, OrderImport outcome) {
+    List<String> trouble = new ArrayList<>();
+    if (outcome instanceof OrderImport.Bad bad) {
+      bad.lines().stream()
+          .limit(SHOWN)
+          .forEach(l -> trouble.add("Line " + l.lineNumber() + ": " + l.reason()));
+      return new ImportPage(
+          form,
+          file,
+          name,
+          "Nothing was taken: " + bad.lines().size() + " lines are bad. Mend them in the shop's"
+              + " file and choose it again.",
+          shown(bad.detected()),
+          trouble,
+          List.of(),
+          false);
+    }
+    if (outcome instanceof OrderImport.Ambiguous ambiguous) {
+      ambiguous
+          .questions()
+          .forEach(
+              q -> trouble.add(q.sentence() + ". It can be: " + String.join(", ", q.answers())));
+      return new ImportPage(
+          form,
+          file,
+          name,
+          "The file can be read in more than one way. Say below what is meant.",
+          List.of(),
+          trouble,
+          List.of(),
+          false);
+    }
+    OrderImport.Unreadable unreadable = (OrderImport.Unreadable) outcome;
+    return new ImportPage(
+        form,
+        file,
+        name,
+        "The file cannot be read: " + unreadable.reason() + "; " + unreadable.hint() + ".",
+        List.of(),
+        List.of(),
+        List.of(),
+        false);
+  }
+
+  static ImportPage ready(
+      Form form, String file, String name, OrderImport.Ready ready, ImportChanges changes) {
+    List<String> lines = new ArrayList<>();
+    changes.added().stream()
+        .limit(SHOWN)
+        .forEach(l -> lines.add("new: " + l.key().words() + ", " + l.quantity()
+            + " pieces, due " + (l.dueOn() == null ? "no day" : l.dueOn())));
+    changes.edited().forEach(e -> lines.add("changed: " + e.after().key().words() + ", " + e.words()));
+    changes.cancelled().forEach(l -> lines.add("cancelled: " + l.key().words()));
+    String headline =
+        changes.isNothing()
+            ? "All " + changes.same().size() + " lines are in the book already; nothing would"
+                + " change."
+            : changes.added().size() + " lines are new, " + changes.edited().size()
+                + " changed, " + changes.cancelled().size() + " cancelled, "
+                + changes.same().size() + " as they are.";
+    return new ImportPage(
+        form,
+        file,
+        name,
+        headline,
+        shown(ready.detected()),
+        ready.notes(),
+        lines,
+        !changes.isNothing());
+  }
+
+  private static List<String> shown(OrderImport.Detected detected) {
+    List<String> lines = new ArrayList<>();
+    lines.add(detected.format() + ", " + detected.encoding() + ", " + detected.rows() + " lines");
+    lines.add("between columns: " + detected.delimiter());
+    lines.add("decimal mark: " + detected.decimal());
+    lines.add("dates: " + detected.dates());
+    detected.map().forEach((field, column) -> lines.add(field.word() + ": column " + column));
+    return lines;
+  }
+}
