@@ -127,9 +127,9 @@ public final class Explosion {
     return wanted;
   }
 
-  /** How many to begin so that so many are good, on the average. */
+  /** How many to begin so that so many are good, on the average, to the nearest whole piece. */
   static int withLoss(int good, double reject) {
-    return (int) Math.ceil(good / (1 - reject) - 1e-9);
+    return (int) Math.round(good / (1 - reject));
   }
 
   private List<Seat> withSpare(List<Seat> seats) {

@@ -69,7 +69,7 @@ public record NowPage(
         work == null ? List.of() : next(plan, work, desk),
         work == null ? List.of() : late(plan, work),
         shortOf(plan),
-        lastDays(plan),
+        made.lastDays(),
         trouble);
   }
 
@@ -119,7 +119,7 @@ public record NowPage(
   }
 
   /** For lines that wait for a pour; one whose day has gone says so. */
-  private static List<Line> lastDays(WorkPlan plan) {
+  static List<Line> lastDays(WorkPlan plan) {
     List<Line> lines = new ArrayList<>();
     for (MakePlan.Served served : plan.make().served()) {
       OrderLine line = served.line();

@@ -5,7 +5,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.locks.ReentrantLock;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
@@ -16,16 +21,26 @@ import pourwright.work.Books;
 import pourwright.work.WorkPlan;
 
 /**
- * The plan of all open orders, worked out when a page asks and not more than once a minute; pages
- * that ask while it is being worked out get the one before.
+ * The plan of all open orders, worked out beside the pages: a page gets the last one at once and
+ * starts the next when that is older than a minute. Only the very first page waits a moment.
  */
 public final class WorkAhead {
   private static final Duration FRESH = Duration.ofSeconds(60);
+  private static final long FIRST_WAIT_MILLIS = 600;
   private static final int LINES_MAX = 60;
+  private static final Made NOT_YET =
+      new Made(Instant.EPOCH, null, List.of(), "The plan is being worked out; load again.", 0);
 
   private final Desk desk;
-  private final ReentrantLock working = new ReentrantLock();
-  private volatile @Nullable Made made;
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "work-ahead");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private @Nullable Future<?> running;
+  private volatile Made made = NOT_YET;
 
   /** Plans with the clock and books of a desk. */
   public WorkAhead(Desk desk) {
@@ -36,35 +51,53 @@ public final class WorkAhead {
    * What was planned.
    *
    * @param at when
-   * @param plan the plan; null where a card is missing
+   * @param plan the plan; null where there is none yet or a card is missing
+   * @param lastDays the last day to cast for the nearest parcels
    * @param trouble why there is no plan, else empty
    * @param leftOut order lines beyond the first sixty by date
    */
-  public record Made(Instant at, @Nullable WorkPlan plan, String trouble, int leftOut) {}
+  public record Made(
+      Instant at,
+      @Nullable WorkPlan plan,
+      List<NowPage.Line> lastDays,
+      String trouble,
+      int leftOut) {
+    /** Copies. */
+    public Made {
+      lastDays = List.copyOf(lastDays);
+    }
+  }
 
-  /** The plan, at most a minute old. */
+  /** The plan there is; begins the next where it is older than a minute. */
   public Made get() {
     Made last = made;
-    if (last != null && last.at().plus(FRESH).isAfter(desk.now())) {
+    if (last.at().plus(FRESH).isAfter(desk.now())) {
       return last;
     }
-    if (last != null && !working.tryLock()) {
+    Future<?> work = begin();
+    if (last != NOT_YET) {
       return last;
-    }
-    if (last == null) {
-      working.lock();
     }
     try {
-      Made again = made;
-      if (again != null && again.at().plus(FRESH).isAfter(desk.now())) {
-        return again;
-      }
-      Made fresh = desk.studio().look(this::plan);
-      made = fresh;
-      return fresh;
-    } finally {
-      working.unlock();
+      work.get(FIRST_WAIT_MILLIS, TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      return made;
+    } catch (ExecutionException e) {
+      return new Made(
+          desk.now(), null, List.of(), "The plan could not be worked out: " + e.getCause(), 0);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
+    return made;
+  }
+
+  private synchronized Future<?> begin() {
+    Future<?> work = running;
+    if (work == null || work.isDone()) {
+      work = worker.submit(() -> made = desk.studio().look(this::plan));
+      running = work;
+    }
+    return work;
   }
 
   private Made plan(Books books) {
@@ -74,9 +107,9 @@ public final class WorkAhead {
     try {
       WorkPlan plan =
           WorkPlan.of(books, first, desk.now(), desk.zone(), new ForwardRule());
-      return new Made(desk.now(), plan, "", leftOut);
+      return new Made(desk.now(), plan, NowPage.lastDays(plan), "", leftOut);
     } catch (pourwright.quantity.OutOfRange e) {
-      return new Made(desk.now(), null, e.sentence() + ": " + e.hint(), leftOut);
+      return new Made(desk.now(), null, List.of(), e.sentence() + ": " + e.hint(), leftOut);
     }
   }
 

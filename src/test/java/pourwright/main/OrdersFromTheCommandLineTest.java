@@ -1,0 +1,158 @@
+package pourwright.main;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import pourwright.cli.Doors;
+import pourwright.cli.Reading;
+import pourwright.material.Material;
+import pourwright.order.Order;
+import pourwright.work.Act;
+import pourwright.work.Drawer;
+import pourwright.work.Drawers;
+import pourwright.work.SaveCard;
+
+/** The main job without pages: an order file in, a plan and its sheets out. */
+class OrdersFromTheCommandLineTest {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-03-02T07:30:00Z"), ZoneOffset.UTC);
+  private static final String MAP = "order=Name,design=Item,quantity=Qty,due=Ship by";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  @TempDir private Path folder = Path.of("");
+
+  @BeforeEach
+  void layTheCards() {
+    try (Wiring wiring = Wiring.open(folder, "", CLOCK)) {
+      for (Material material : DemoCards.materials()) {
+        save(wiring, Drawers.MATERIAL, material.code(), material);
+      }
+      for (Drawer<? extends pourwright.card.Card> drawer : Drawers.ofCards()) {
+        saveAll(wiring, drawer);
+      }
+    }
+  }
+
+  private static <T extends pourwright.card.Card> void saveAll(Wiring wiring, Drawer<T> drawer) {
+    DemoCards.book().all(drawer.type()).forEach(card -> save(wiring, drawer, card.code(), card));
+  }
+
+  private static <T> void save(Wiring wiring, Drawer<T> drawer, String code, T body) {
+    wiring
+        .studio()
+        .saveCard
+        .run(Act.of("MB", drawer.name() + code), SaveCard.Request.of(drawer, code, 0, body));
+  }
+
+  private Path file(String text) throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, text, StandardCharsets.UTF_8);
+    return file;
+  }
+
+  private static Reading reading(String... words) {
+    Reading reading = new Reading();
+    new CommandLine(CommandLine.Model.CommandSpec.forAnnotatedObject(new Bare()).addMixin("r",
+            CommandLine.Model.CommandSpec.forAnnotatedObject(reading)))
+        .parseArgs(words);
+    return reading;
+  }
+
+  /** A command with nothing of its own. */
+  @CommandLine.Command
+  private static final class Bare {}
+
+  private OrderDoors doors() {
+    return new OrderDoors(new PrintWriter(out, true), new PrintWriter(err, true), CLOCK);
+  }
+
+  private List<Order> inTheBook() {
+    try (Wiring wiring = Wiring.open(folder, "", CLOCK)) {
+      return wiring.studio().look(books -> books.orders().wanting());
+    }
+  }
+
+  @Test
+  void aFileWithItsOwnColumnNamesBecomesAPlanAndSheets() throws IOException {
+    Path orders =
+        file("Name;Item;Qty;Ship by\n#1;Bollard, Rain on slate;3;28.04.2026\n"
+            + "#2;cog-fig;2;30.04.2026\n");
+    Path pdf = folder.resolve("out.pdf");
+    Doors.PlanWish wish =
+        new Doors.PlanWish(orders, reading("--map", MAP), pdf, "letter", true);
+    assertThat(doors().plan(folder, "", wish)).isZero();
+    JsonNode plan = new ObjectMapper().readTree(out.toString());
+    assertThat(plan.get("orders")).hasSize(2);
+    assertThat(plan.get("casts")).hasSize(2);
+    assertThat(plan.get("steps").size()).isGreaterThan(30);
+    for (JsonNode material : plan.get("materials")) {
+      assertThat(material.get("short").asDouble()).isEqualTo(material.get("need").asDouble());
+    }
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
+      assertThat(document.getNumberOfPages()).isGreaterThan(4);
+    }
+  }
+
+  @Test
+  void aFileImportedTwiceAddsNothing() throws IOException {
+    Path orders = file("Order,Item,Qty\n1,cog-fig,2\n2,bollard-rain,1\n");
+    assertThat(doors().importOrders(folder, "", orders, reading())).isZero();
+    assertThat(doors().importOrders(folder, "", orders, reading())).isZero();
+    assertThat(out.toString())
+        .contains("2 lines added, 0 changed, 0 cancelled, 0 as they were")
+        .contains("0 lines added, 0 changed, 0 cancelled, 2 as they were");
+    assertThat(inTheBook()).hasSize(2);
+  }
+
+  @Test
+  void aBadDateOnLineSeventeenKeepsEveryLineOut() throws IOException {
+    StringBuilder text = new StringBuilder("Order,Customer,Item,Qty,Due\n");
+    for (int line = 2; line <= 20; line++) {
+      text.append(line).append(line == 9 ? ",\"=1+2\"" : ",Ann").append(",cog-fig,1,");
+      text.append(line == 17 ? "2026-02-31\n" : "2026-05-01\n");
+    }
+    Path orders = file(text.toString());
+    assertThat(doors().importOrders(folder, "", orders, reading())).isEqualTo(2);
+    assertThat(err.toString()).contains("line 17: '2026-02-31' is not a date");
+    assertThat(inTheBook()).isEmpty();
+  }
+
+  @Test
+  void aDateThatCanBeReadTwoWaysAsksForTheOption() throws IOException {
+    Path orders = file("Order,Item,Qty,Due\n1,cog-fig,2,03/04/2026\n");
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false);
+    assertThat(doors().plan(folder, "", wish)).isEqualTo(2);
+    assertThat(err.toString()).contains("--dates").contains("d/m/y");
+    Doors.PlanWish told =
+        new Doors.PlanWish(orders, reading("--dates", "d/m/y"), null, "a4", false);
+    assertThat(doors().plan(folder, "", told)).isZero();
+    assertThat(out.toString()).contains("due 2026-04-03");
+  }
+
+  @Test
+  void aFolderWithoutAStudioSaysWhatToDo() throws IOException {
+    Path orders = file("Order,Item,Qty\n1,cog-fig,2\n");
+    Path empty = folder.resolve("empty");
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false);
+    assertThat(doors().plan(empty, "", wish)).isEqualTo(2);
+    assertThat(err.toString()).contains("there is no studio in").contains("demo --data");
+  }
+}
