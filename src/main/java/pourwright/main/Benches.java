@@ -20,9 +20,10 @@ final class Benches {
     try {
       return switch (name) {
         case "psplib" -> new PsplibBench(new ProjectPlanner(), out).run(rest);
+        case "pages" -> new PagesBench(out).run(rest);
         case "burn" -> new BurnBench(out).run(rest);
         default ->
-            throw new RefusedInput("'" + name + "' is not a bench", "", "known: burn, psplib");
+            throw new RefusedInput("'" + name + "' is not a bench", "", "known: burn, pages, psplib");
       };
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

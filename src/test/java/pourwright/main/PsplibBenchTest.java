@@ -97,6 +97,13 @@ class PsplibBenchTest {
   }
 
   @Test
+  void pagesAreReadInADataFolderThatIsThere() throws IOException {
+    assertThat(bench("pages", "/no/such/folder")).isEqualTo(2);
+    assertThat(bench("pages", ".", "--seconds", "many")).isEqualTo(2);
+    assertThat(printed()).contains("a data folder is needed").contains("whole number from 1");
+  }
+
+  @Test
   void aFolderThatIsNotThereIsRefused() throws IOException {
     assertThat(bench("psplib", "/no/such/folder")).isEqualTo(2);
     assertThat(printed()).contains("a folder of instances is needed");

@@ -1,0 +1,240 @@
+package pourwright.main;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Queue;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import pourwright.cli.RefusedInput;
+
+/**
+ * {@code bench pages DIR [--seconds 30]}: opens the studio of a folder in a process of its own, with
+ * the memory that the launcher gives it, and reads its pages with 8 readers at one request a second
+ * each while 2 writers start two timers a second each. Each waits for its answer before it goes on.
+ * Prints the times of each page, the throughput, and the resident memory.
+ */
+final class PagesBench {
+  private static final String USAGE = "bench pages DIR [--seconds 30]";
+  private static final int READERS = 8;
+  private static final int WRITERS = 2;
+  private static final long READ_EVERY_MS = 1000;
+  private static final long WRITE_EVERY_MS = 500;
+  private static final int SECONDS_MAX = 600;
+  private static final double P95_MS = 50;
+  private static final long RESIDENT_MB = 300;
+  private static final List<String> PAGES =
+      List.of(
+          "/", "/orders", "/board", "/casting", "/pouring", "/shelf", "/stockroom", "/slate",
+          "/press", "/plan", "/history", "/timers");
+
+  private final PrintStream out;
+  private final Map<String, Queue<Double>> times = new ConcurrentHashMap<>();
+  private final AtomicInteger failed = new AtomicInteger();
+
+  PagesBench(PrintStream out) {
+    this.out = out;
+  }
+
+  /** Runs with the words after {@code pages}; 0 when every budget is kept. */
+  int run(List<String> words) throws IOException, InterruptedException {
+    List<String> rest = new ArrayList<>(words);
+    int seconds = seconds(rest);
+    if (rest.size() != 1 || !Files.isDirectory(Path.of(rest.get(0)))) {
+      throw new RefusedInput("a data folder is needed", "", USAGE);
+    }
+    Process studio = start(Path.of(rest.get(0)));
+    try (BufferedReader said =
+        new BufferedReader(
+            new InputStreamReader(studio.getInputStream(), StandardCharsets.UTF_8))) {
+      URI base = address(said);
+      drive(base, 3); // warm up; not counted
+      times.clear();
+      failed.set(0);
+      drive(base, seconds);
+      return report(seconds, residentMb(studio.pid()));
+    } finally {
+      studio.destroy();
+      studio.waitFor(10, TimeUnit.SECONDS);
+    }
+  }
+
+  private static int seconds(List<String> words) {
+    int at = words.indexOf("--seconds");
+    if (at < 0 || at + 1 >= words.size()) {
+      return 30;
+    }
+    words.remove(at);
+    try {
+      int seconds = Integer.parseInt(words.remove(at));
+      if (seconds >= 1 && seconds <= SECONDS_MAX) {
+        return seconds;
+      }
+    } catch (NumberFormatException e) {
+      // said below, with the range
+    }
+    throw new RefusedInput("--seconds is a whole number from 1 to " + SECONDS_MAX, "", USAGE);
+  }
+
+  private static Process start(Path folder) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home", ""), "bin", "java").toString(),
+            "-XX:+UseSerialGC",
+            "-Xss512k",
+            "-Xmx192m",
+            "-Djava.awt.headless=true",
+            "-cp",
+            System.getProperty("java.class.path", ""),
+            Main.class.getName(),
+            "--data",
+            folder.toString(),
+            "--port",
+            "0",
+            "--no-browser")
+        .redirectErrorStream(true)
+        .start();
+  }
+
+  private static URI address(BufferedReader said) throws IOException {
+    List<String> heard = new ArrayList<>();
+    for (String line = said.readLine(); line != null; line = said.readLine()) {
+      heard.add(line);
+      int at = line.indexOf("http://");
+      if (at >= 0) {
+        return URI.create(line.substring(at).strip());
+      }
+    }
+    throw new IOException("the studio did not start: " + String.join(" ", heard));
+  }
+
+  private void drive(URI base, int seconds) throws InterruptedException {
+    long end = System.nanoTime() + seconds * 1_000_000_000L;
+    List<Thread> threads = new ArrayList<>();
+    for (int i = 0; i < READERS; i++) {
+      int first = i;
+      BenchVisitor visitor = new BenchVisitor(base);
+      threads.add(
+          new Thread(
+              () ->
+                  repeat(
+                      end,
+                      READ_EVERY_MS,
+                      n -> {
+                        String page = PAGES.get((first + n) % PAGES.size());
+                        timed(page, () -> visitor.get(page));
+                      })));
+    }
+    for (int i = 0; i < WRITERS; i++) {
+      BenchVisitor visitor = new BenchVisitor(base);
+      threads.add(
+          new Thread(
+              () ->
+                  repeat(
+                      end, WRITE_EVERY_MS, n -> timed("(write)", () -> visitor.startTimer(n)))));
+    }
+    threads.forEach(Thread::start);
+    for (Thread thread : threads) {
+      thread.join();
+    }
+  }
+
+  private interface Turn {
+    void take(int nth);
+  }
+
+  private interface Ask {
+    boolean isAnswered() throws IOException, InterruptedException;
+  }
+
+  private static void repeat(long end, long everyMillis, Turn turn) {
+    try {
+      for (int n = 0; System.nanoTime() < end; n++) {
+        long from = System.nanoTime();
+        turn.take(n);
+        long left = everyMillis - (System.nanoTime() - from) / 1_000_000;
+        Thread.sleep(Math.max(0, left));
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void timed(String page, Ask ask) {
+    long from = System.nanoTime();
+    try {
+      if (ask.isAnswered()) {
+        times
+            .computeIfAbsent(page, p -> new ConcurrentLinkedQueue<>())
+            .add((System.nanoTime() - from) * 1e-6);
+      } else {
+        failed.incrementAndGet();
+      }
+    } catch (IOException e) {
+      failed.incrementAndGet();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private int report(int seconds, long residentMb) {
+    out.printf(Locale.ROOT, "%-14s %6s %9s %9s %9s%n", "page", "n", "median", "p95", "max (ms)");
+    boolean kept = failed.get() == 0;
+    int all = 0;
+    for (Map.Entry<String, Queue<Double>> page : new TreeMap<>(times).entrySet()) {
+      double[] sorted = page.getValue().stream().mapToDouble(Double::doubleValue).toArray();
+      Arrays.sort(sorted);
+      double p95 = at(sorted, 0.95);
+      all += sorted.length;
+      kept &= p95 < P95_MS;
+      out.printf(
+          Locale.ROOT,
+          "%-14s %6d %9.1f %9.1f %9.1f%n",
+          page.getKey(),
+          sorted.length,
+          at(sorted, 0.5),
+          p95,
+          at(sorted, 1));
+    }
+    out.printf(
+        Locale.ROOT,
+        "%d requests in %d s, %.1f a second, %d failed; resident %s%n",
+        all,
+        seconds,
+        all / (double) seconds,
+        failed.get(),
+        residentMb < 0 ? "not known here" : residentMb + " MB");
+    out.flush();
+    return kept && residentMb < RESIDENT_MB ? 0 : 1;
+  }
+
+  private static double at(double[] sorted, double share) {
+    return sorted[(int) Math.max(0, Math.ceil(share * sorted.length) - 1)];
+  }
+
+  /** Resident memory as the system counts it; -1 where it does not say. */
+  private static long residentMb(long pid) {
+    try {
+      for (String line : Files.readAllLines(Path.of("/proc", "" + pid, "status"))) {
+        if (line.startsWith("VmRSS:")) {
+          return Long.parseLong(line.replaceAll("[^0-9]", "")) / 1024;
+        }
+      }
+    } catch (IOException e) {
+      return -1;
+    }
+    return -1;
+  }
+}
