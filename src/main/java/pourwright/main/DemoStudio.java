@@ -116,6 +116,15 @@ final class DemoStudio {
         saveIf(drawer, card);
       }
     }
+    DemoSheets.all().forEach(sheet -> save(Drawers.SHEET, sheet.material(), sheet));
+    setting("maker.name", SampleStudio.NAME);
+    setting("maker.address", "1 Cellar Steps, Harbour");
+    setting("maker.phone", "+00 000 0000");
+    setting("maker.web", "works@example.org");
+  }
+
+  private void setting(String key, String value) {
+    history.studio().saveSetting.run(history.act(), key, value);
   }
 
   private <T extends Card> void saveIf(Drawer<T> drawer, Card card) {
