@@ -240,7 +240,7 @@ public final class BurnBench {
 
   private void reference() {
     BurnResult fine = Simulation.run(vessel(.75, Burn.Solver.THREE_D, 4));
-    for (double step : new double[] {30, .05}) {
+    for (double step : new double[] {30, .3}) {
       Burn burn = vessel(1.5, Burn.Solver.THREE_D, 4);
       BurnResult coarse = Simulation.run(with(burn, burn.fineness().withStep(step)));
       say(

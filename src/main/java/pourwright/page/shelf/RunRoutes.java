@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import pourwright.burn.Band;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
 import pourwright.page.Form;
@@ -31,7 +32,8 @@ final class RunRoutes {
   private SimulationPage page(Form form) {
     List<ShelfPage.Line> lines = new ArrayList<>();
     for (Runs.Run run : runs.newestFirst()) {
-      lines.add(new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
+      lines.add(
+          new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
     }
     return new SimulationPage(
         form, SimulationForm.outlineChoices(), SimulationForm.waxChoices(), lines);
@@ -44,7 +46,8 @@ final class RunRoutes {
       Show.again(http, "shelf/simulate.jte", page(form));
       return;
     }
-    Runs.Run run = runs.start(question.get().key(), question.get().title(), question.get().burn());
+    Runs.Run run =
+        runs.start(question.get().key(), question.get().title(), question.get().burn());
     Show.done(
         http,
         Said.note("Computing.", "A prediction never replaces a burn test."),
@@ -96,14 +99,14 @@ final class RunRoutes {
         state(run),
         (int) Math.round(100 * run.share()),
         run.isRunning(),
-        result.map(RunRoutes::figures).orElse(List.of()),
+        result.map(r -> figures(r, run.band())).orElse(List.of()),
         result.map(BurnResult::warnings).orElse(List.of()).stream()
             .filter(w -> !w.contains("outer wall"))
             .toList(),
         scene,
         frames.size(),
         Math.max(0, at),
-        result.map(RunRoutes::rows).orElse(List.of()));
+        result.map(r -> rows(r, run.band())).orElse(List.of()));
   }
 
   private static String poolWords(BurnResult result, int at) {
@@ -126,25 +129,23 @@ final class RunRoutes {
   }
 
   /** No wall or base temperature: none is shown before three tests of the family calibrate it. */
-  private static List<List<String>> figures(BurnResult result) {
+  private static List<List<String>> figures(BurnResult result, Optional<Band> band) {
     BurnResult.Balance balance = result.balance();
     List<List<String>> figures = new ArrayList<>();
     figures.add(
         List.of(
             "whole surface melted",
-            Double.isNaN(result.fullPoolH())
-                ? "not reached"
-                : "after " + hours(result.fullPoolH())));
+            Double.isNaN(result.fullPoolH()) ? "not reached" : "after " + hours(result.fullPoolH())));
+    figures.add(
+        List.of("with usual ranges of its inputs", band.map(RunRoutes::fullBand).orElse("no band")));
     figures.add(List.of("wax left", String.format(Locale.ROOT, "%.0f g", result.remainingWaxG())));
     figures.add(
         List.of(
             "heat that came back to pool and wick",
             String.format(Locale.ROOT, "%.1f %%", 100 * result.returnedShare())));
+    figures.add(List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
     figures.add(
-        List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
-    figures.add(
-        List.of(
-            "wall and base", "not shown: not calibrated on three tests of this vessel's family"));
+        List.of("wall and base", "not shown: not calibrated on three tests of this vessel's family"));
     figures.add(
         List.of(
             "error of the heat and wax balances",
@@ -156,14 +157,31 @@ final class RunRoutes {
     return figures;
   }
 
-  private static List<List<String>> rows(BurnResult result) {
+  private static String fullBand(Band band) {
+    String early =
+        Double.isNaN(band.fullPoolLowH()) ? "not reached" : "after " + hours(band.fullPoolLowH());
+    String late = Double.isNaN(band.fullPoolHighH()) ? "not reached" : hours(band.fullPoolHighH());
+    return early.equals(late) ? early : early + " to " + late;
+  }
+
+  private static String radiusBand(Optional<Band> band, int at) {
+    return band.filter(b -> at < b.hours().length)
+        .map(
+            b ->
+                Plot.plain(2 * b.radiusLowMm()[at]) + " to " + Plot.plain(2 * b.radiusHighMm()[at]))
+        .orElse("");
+  }
+
+  private static List<List<String>> rows(BurnResult result, Optional<Band> band) {
     List<List<String>> rows = new ArrayList<>();
-    for (BurnResult.Pool pool : result.pool()) {
+    for (int at = 0; at < result.pool().size(); at++) {
+      BurnResult.Pool pool = result.pool().get(at);
       rows.add(
           List.of(
               hours(pool.hours()),
               Plot.plain(pool.lengthMm()),
               Plot.plain(pool.widthMm()),
+              radiusBand(band, at),
               Plot.plain(pool.depthMm()),
               Plot.plain(100 * pool.meltedSurface()),
               Plot.plain(pool.liquidG())));

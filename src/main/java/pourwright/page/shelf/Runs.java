@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.jspecify.annotations.Nullable;
+import pourwright.burn.Band;
 import pourwright.burn.Burn;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
@@ -16,6 +17,7 @@ import pourwright.burn.Simulation;
 /** Simulations in the background, one after the other; the same question is answered once. */
 final class Runs {
   private static final int KEPT = 20;
+  private static final int BAND_SAMPLES = 24;
 
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
@@ -36,6 +38,7 @@ final class Runs {
     private volatile double share;
     private volatile boolean cancelled;
     private volatile @Nullable BurnResult result;
+    private volatile @Nullable Band band;
     private volatile String trouble = "";
 
     Run(long id, String question, String title) {
@@ -64,6 +67,11 @@ final class Runs {
       return Optional.ofNullable(result);
     }
 
+    /** The band round it, of round vessels with one wick, where a run takes a moment. */
+    Optional<Band> band() {
+      return Optional.ofNullable(band);
+    }
+
     boolean isRunning() {
       return result == null && trouble.isEmpty();
     }
@@ -84,7 +92,11 @@ final class Runs {
 
     private void go(Burn burn) {
       try {
-        result = Simulation.run(burn, this::keep);
+        BurnResult plain = Simulation.run(burn, this::keep);
+        if (!cancelled && plain.effort().axisymmetric()) {
+          band = Band.of(burn, BAND_SAMPLES, id, () -> !cancelled);
+        }
+        result = plain;
       } catch (RuntimeException e) {
         trouble = "it could not be computed: " + e.getMessage();
       }

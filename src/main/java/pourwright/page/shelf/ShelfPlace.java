@@ -29,7 +29,6 @@ public final class ShelfPlace implements Place {
   /** House: so many candles lit at once for one person who watches. */
   private static final int LIT_MAX = 6;
 
-  private static final List<Integer> LOOK_AT_MIN = List.of(60, 120, 180, 240);
   private static final List<String> BEFORE =
       List.of("tray", "extinguisher", "alarm", "trimmed", "stays");
 
@@ -192,7 +191,7 @@ public final class ShelfPlace implements Place {
   }
 
   private void setBells(Act act, long test, BurnTest.Cycle cycle) {
-    for (int minutes : LOOK_AT_MIN) {
+    for (int minutes : TestReader.BELLS_MIN) {
       Act own = new Act(act.by(), act.requestKey() + "-" + minutes, "");
       String label = "Test " + test + ", cycle " + cycle.number() + ": read at " + minutes + " min";
       desk.studio()

@@ -47,10 +47,19 @@ public record TestPage(
       long id, String label, String state, long burns, boolean ended, List<CycleView> cycles) {}
 
   /**
-   * One cycle of a sample; early when it was lit before its rest was over and counts for nothing.
+   * One cycle of a sample.
+   *
+   * @param missed bells that nobody answered with a reading, or an empty string
+   * @param early when it was lit before its rest was over and counts for nothing
    */
   public record CycleView(
-      String href, String name, String lit, String ended, String rate, boolean early) {}
+      String href,
+      String name,
+      String lit,
+      String ended,
+      String rate,
+      String missed,
+      boolean early) {}
 
   /**
    * The verdict so far.

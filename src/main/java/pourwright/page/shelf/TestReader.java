@@ -19,10 +19,30 @@ final class TestReader {
   /** House: a candle rests this long before it is lit again. */
   static final Duration REST = Duration.ofHours(4);
 
+  /** When the bell calls for a reading, minutes since lighting. */
+  static final List<Integer> BELLS_MIN = List.of(60, 120, 180, 240);
+
+  /** A reading this many minutes off its bell still answers it. */
+  static final int LATE_MIN = 10;
+
   private TestReader() {}
 
   /** One cycle with what was seen in it. */
   record Burnt(BurnTest.Cycle cycle, List<BurnTest.Seen> seen, boolean early) {
+
+    /** Bells after which nothing was read for ten minutes, of those that rang while it burnt. */
+    List<Integer> missedBells(Instant now) {
+      Instant to = cycle.endedAt() == null ? now : cycle.endedAt();
+      long burnt = Duration.between(cycle.litAt(), to).toMinutes();
+      List<Integer> missed = new ArrayList<>();
+      for (int bell : BELLS_MIN) {
+        boolean over = burnt >= bell + LATE_MIN;
+        if (over && seen.stream().noneMatch(s -> Math.abs(s.look().minute() - bell) <= LATE_MIN)) {
+          missed.add(bell);
+        }
+      }
+      return missed;
+    }
 
     TestSample.Cycle judged() {
       return new TestSample.Cycle(seen.stream().map(s -> reading(s.look())).toList());

@@ -216,7 +216,17 @@ final class TestViews {
         desk.dayAndTime(cycle.litAt()),
         cycle.ended() == null ? "burns" : words(cycle.ended()),
         rate,
+        missed(burnt),
         burnt.early());
+  }
+
+  private String missed(TestReader.Burnt burnt) {
+    List<Integer> bells = burnt.missedBells(desk.now());
+    return bells.isEmpty()
+        ? ""
+        : "no reading at "
+            + bells.stream().map(String::valueOf).collect(java.util.stream.Collectors.joining(", "))
+            + " min";
   }
 
   private static List<Plot> plots(List<TestReader.Sample> samples) {

@@ -219,6 +219,7 @@ class ShelfBrowserTest extends BrowserTest {
     page.locator("#at").fill("3");
     that(page, "#moment").containsText("after 0 h 20 min");
     assertThat(page.locator("#scene rect").count()).isGreaterThan(20);
+    that(page, "main").containsText("with usual ranges of its inputs");
     that(page, "main").containsText("not calibrated on three tests");
     that(page, "main").containsText("A prediction never replaces a burn test");
     for (Object fill :
@@ -245,6 +246,22 @@ class ShelfBrowserTest extends BrowserTest {
     that(page, ".said").containsText("Cancelled.");
     PlaywrightAssertions.assertThat(page.locator("#run [role=status]"))
         .containsText("cancelled", new LocatorAssertions.ContainsTextOptions().setTimeout(120_000));
+  }
+
+  @Test
+  void aLogIsReadInAndAMissedBellIsNoted() {
+    Page page = begin("house");
+    light(page, "A");
+    clock.turn(Duration.ofMinutes(200));
+    page.reload();
+    page.locator("details.card summary").click();
+    page.locator("#lines").fill("minute, g\n0, 400.5\n58, 395.4\n130, 389.9");
+    page.locator("#by-log").fill("mo");
+    page.locator("main form[action$='/log'] button").click();
+    that(page, ".said").containsText("3 readings recorded from the log");
+    page.navigate(base + "/shelf/test/1");
+    that(page, "main").containsText("no reading at 180 min");
+    that(page, "main").containsText("g/h");
   }
 
   @Test
