@@ -71,6 +71,7 @@ public final class ShelfPlace implements Place {
     routes.post("/shelf/test/{id}/word", this::word);
     burning.addTo(routes);
     runs.addTo(routes);
+    new NextRoutes().addTo(routes);
   }
 
   static long number(String text) {
