@@ -12,10 +12,10 @@ import pourwright.quantity.Check;
  * Which recorded conditions go with a defect, in her own casts. A condition that goes with a defect
  * is not yet its cause.
  *
- * <p>Each condition is tested by Fisher's exact test, two-sided, summing all tables no likelier than
- * the one seen; the p-values are corrected for many looks by Holm (1979), which keeps the chance of
- * any false finding at the level. The odds ratio's interval is Woolf's with half a case added to
- * each cell (Haldane, Anscombe). Maths: docs/models/cast.md.
+ * <p>Each condition is tested by Fisher's exact test, two-sided, summing all tables no likelier
+ * than the one seen; the p-values are corrected for many looks by Holm (1979), which keeps the
+ * chance of any false finding at the level. The odds ratio's interval is Woolf's with half a case
+ * added to each cell (Haldane, Anscombe). Maths: docs/models/cast.md.
  */
 public final class DefectCauses {
   /** Chance of any false finding that is accepted. */

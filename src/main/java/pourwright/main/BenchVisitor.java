@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
 
 /** One visitor of a bench: keeps its cookies, reads pages, starts timers as the form does. */
 final class BenchVisitor {
-  private static final Pattern TOKEN = Pattern.compile("name=\"token\" (?:value|content)=\"([^\"]+)\"");
+  private static final Pattern TOKEN =
+      Pattern.compile("name=\"token\" (?:value|content)=\"([^\"]+)\"");
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private final URI base;
@@ -39,9 +40,13 @@ final class BenchVisitor {
       token = found.find() ? found.group(1) : "";
     }
     String form =
-        "token=" + URLEncoder.encode(token, StandardCharsets.UTF_8)
-            + "&request_key=" + UUID.randomUUID()
-            + "&label=bench+" + nth + "&minutes=600&by=BM";
+        "token="
+            + URLEncoder.encode(token, StandardCharsets.UTF_8)
+            + "&request_key="
+            + UUID.randomUUID()
+            + "&label=bench+"
+            + nth
+            + "&minutes=600&by=BM";
     String origin = base.getScheme() + "://" + base.getAuthority();
     HttpResponse<String> answer =
         send(

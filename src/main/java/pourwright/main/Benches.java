@@ -23,7 +23,8 @@ final class Benches {
         case "pages" -> new PagesBench(out).run(rest);
         case "burn" -> new BurnBench(out).run(rest);
         default ->
-            throw new RefusedInput("'" + name + "' is not a bench", "", "known: burn, pages, psplib");
+            throw new RefusedInput(
+                "'" + name + "' is not a bench", "", "known: burn, pages, psplib");
       };
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -22,10 +22,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import pourwright.cli.RefusedInput;
 
 /**
- * {@code bench pages DIR [--seconds 30]}: opens the studio of a folder in a process of its own, with
- * the memory that the launcher gives it, and reads its pages with 8 readers at one request a second
- * each while 2 writers start two timers a second each. Each waits for its answer before it goes on.
- * Prints the times of each page, the throughput, and the resident memory.
+ * {@code bench pages DIR [--seconds 30]}: opens the studio of a folder in a process of its own,
+ * with the memory that the launcher gives it, and reads its pages with 8 readers at one request a
+ * second each while 2 writers start two timers a second each. Each waits for its answer before it
+ * goes on. Prints the times of each page, the throughput, and the resident memory.
  */
 final class PagesBench {
   private static final String USAGE = "bench pages DIR [--seconds 30]";
@@ -38,8 +38,18 @@ final class PagesBench {
   private static final long RESIDENT_MB = 300;
   private static final List<String> PAGES =
       List.of(
-          "/", "/orders", "/board", "/casting", "/pouring", "/shelf", "/stockroom", "/slate",
-          "/press", "/plan", "/history", "/timers");
+          "/",
+          "/orders",
+          "/board",
+          "/casting",
+          "/pouring",
+          "/shelf",
+          "/stockroom",
+          "/slate",
+          "/press",
+          "/plan",
+          "/history",
+          "/timers");
 
   private final PrintStream out;
   private final Map<String, Queue<Double>> times = new ConcurrentHashMap<>();
@@ -142,8 +152,7 @@ final class PagesBench {
       threads.add(
           new Thread(
               () ->
-                  repeat(
-                      end, WRITE_EVERY_MS, n -> timed("(write)", () -> visitor.startTimer(n)))));
+                  repeat(end, WRITE_EVERY_MS, n -> timed("(write)", () -> visitor.startTimer(n)))));
     }
     threads.forEach(Thread::start);
     for (Thread thread : threads) {

@@ -2,7 +2,9 @@ package pourwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.RecordedStep;
@@ -73,8 +75,9 @@ public final class RecordStep {
     if (request.temperatureC() != null) {
       Check.between("temperature_c", request.temperatureC(), -60, 400);
     }
+    Map<Long, Amount> asked = new TreeMap<>();
     for (Taken taken : request.taken()) {
-      Optional<Outcome<RecordedStep>> refusal = refusal(turn, taken);
+      Optional<Outcome<RecordedStep>> refusal = refusal(turn, taken, asked);
       if (refusal.isPresent()) {
         return refusal.get();
       }
@@ -98,7 +101,8 @@ public final class RecordStep {
     return Turn.done(deed, turn.books().batches().append(step));
   }
 
-  private static Optional<Outcome<RecordedStep>> refusal(Turn turn, Taken taken) {
+  private static Optional<Outcome<RecordedStep>> refusal(
+      Turn turn, Taken taken, Map<Long, Amount> asked) {
     if (!taken.amount().isPositive()) {
       return Optional.of(
           Outcome.refused(
@@ -106,9 +110,14 @@ public final class RecordStep {
               Say.amount(taken.amount()) + " of " + taken.material(),
               "give what was used, above zero, or leave it out"));
     }
-    return taken.lot() == null
-        ? Optional.empty()
-        : Drawing.refusal(turn, taken.lot(), taken.amount());
+    if (taken.lot() == null) {
+      return Optional.empty();
+    }
+    Optional<Outcome<RecordedStep>> alone = Drawing.refusal(turn, taken.lot(), taken.amount());
+    return alone.isPresent()
+        ? alone
+        : Drawing.refusal(
+            turn, taken.lot(), asked.merge(taken.lot(), taken.amount(), Amount::plus));
   }
 
   private static List<Used> draw(Turn turn, long batch, Taken taken, Deed deed) {

@@ -102,8 +102,7 @@ class DefectCausesTest {
     for (int casts : serving) {
       molds.add(new MoldLife.Served(casts, false));
     }
-    double[] shares =
-        MoldLife.curve(molds).stream().mapToDouble(MoldLife.Step::share).toArray();
+    double[] shares = MoldLife.curve(molds).stream().mapToDouble(MoldLife.Step::share).toArray();
     assertThat(shares)
         .containsExactly(
             new double[] {0.857, 0.807, 0.753, 0.690, 0.627, 0.538, 0.448}, within(0.0005));

@@ -13,15 +13,9 @@ import pourwright.hazard.Regime;
 class DemoSheetsTest {
   private static Blend blend(String scent) {
     HazardSheet sheet =
-        DemoSheets.all().stream()
-            .filter(s -> s.material().equals(scent))
-            .findFirst()
-            .orElseThrow();
+        DemoSheets.all().stream().filter(s -> s.material().equals(scent)).findFirst().orElseThrow();
     return new Blend(
-        Regime.CLP,
-        Audience.PUBLIC,
-        sheet.composition(scent),
-        List.of(Ingredient.plain("wax", 1)));
+        Regime.CLP, Audience.PUBLIC, sheet.composition(scent), List.of(Ingredient.plain("wax", 1)));
   }
 
   /** Worked out by hand from the invented sheets: upper ends times 8 %. */

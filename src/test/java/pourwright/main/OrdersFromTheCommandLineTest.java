@@ -70,8 +70,9 @@ class OrdersFromTheCommandLineTest {
 
   private static Reading reading(String... words) {
     Reading reading = new Reading();
-    new CommandLine(CommandLine.Model.CommandSpec.forAnnotatedObject(new Bare()).addMixin("r",
-            CommandLine.Model.CommandSpec.forAnnotatedObject(reading)))
+    new CommandLine(
+            CommandLine.Model.CommandSpec.forAnnotatedObject(new Bare())
+                .addMixin("r", CommandLine.Model.CommandSpec.forAnnotatedObject(reading)))
         .parseArgs(words);
     return reading;
   }
@@ -93,11 +94,11 @@ class OrdersFromTheCommandLineTest {
   @Test
   void aFileWithItsOwnColumnNamesBecomesAPlanAndSheets() throws IOException {
     Path orders =
-        file("Name;Item;Qty;Ship by\n#1;Bollard, Rain on slate;3;28.04.2026\n"
-            + "#2;cog-fig;2;30.04.2026\n");
+        file(
+            "Name;Item;Qty;Ship by\n#1;Bollard, Rain on slate;3;28.04.2026\n"
+                + "#2;cog-fig;2;30.04.2026\n");
     Path pdf = folder.resolve("out.pdf");
-    Doors.PlanWish wish =
-        new Doors.PlanWish(orders, reading("--map", MAP), pdf, "letter", true);
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading("--map", MAP), pdf, "letter", true);
     assertThat(doors().plan(folder, "", wish)).isZero();
     JsonNode plan = new ObjectMapper().readTree(out.toString());
     assertThat(plan.get("orders")).hasSize(2);

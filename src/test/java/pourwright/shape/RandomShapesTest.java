@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * Areas, perimeters and volumes against an independent reference: polygons of a general-purpose
@@ -147,8 +147,7 @@ class RandomShapesTest {
         .isCloseTo(traced.getLength(), within(2e-4 * outline.perimeterMm()));
     if (known instanceof GrownBox box && box.y() > 0) {
       Polygon grown = grown(box(box.x(), box.y()), box.grownBy());
-      assertThat(outline.areaMm2())
-          .isCloseTo(grown.getArea(), within(1e-4 * outline.areaMm2()));
+      assertThat(outline.areaMm2()).isCloseTo(grown.getArea(), within(1e-4 * outline.areaMm2()));
       assertThat(outline.perimeterMm())
           .isCloseTo(grown.getLength(), within(1e-4 * outline.perimeterMm()));
     }
@@ -224,7 +223,8 @@ class RandomShapesTest {
       double error = Math.sqrt(Math.max(0, squares / n - mean * mean) / (n - 1));
       Solid solid = new Solid(bottom.outline(), top.outline(), height);
       if (Math.abs(solid.volumeMl() - mean) > 5 * error + 1e-6 * mean) {
-        wrong.add(seed + ": " + solid + " is " + solid.volumeMl() + ", not " + mean + " ± " + error);
+        wrong.add(
+            seed + ": " + solid + " is " + solid.volumeMl() + ", not " + mean + " ± " + error);
       }
     }
     assertThat(wrong).isEmpty();
@@ -248,8 +248,7 @@ class RandomShapesTest {
       for (int j = 0; j <= up; j++) {
         double s = (double) j / up;
         double radius = radius(bottom, top, angle, s);
-        at[j][i] =
-            new double[] {radius * Math.cos(angle), radius * Math.sin(angle), s * height};
+        at[j][i] = new double[] {radius * Math.cos(angle), radius * Math.sin(angle), s * height};
       }
     }
     for (int j = 0; j < up; j++) {

@@ -178,6 +178,18 @@ abstract class BooksContract {
   }
 
   @Test
+  void oneLotChosenTwiceInAStepGivesNoMoreThanItHas() {
+    long lot = bench.lot("grey-powder", "P-1", 100);
+    Batch batch = studio.startCast.run(act(), Bench.castPlan("bollard", 1)).made();
+    RecordStep.Taken most = new RecordStep.Taken("grey-powder", lot, Amount.ofGrams(60));
+    Outcome<?> outcome =
+        studio.recordStep.run(
+            act(), new RecordStep.Request(batch.id(), "powder", List.of(most, most), null));
+    assertThat(reason(outcome)).isEqualTo(Reason.LOT_WOULD_GO_NEGATIVE);
+    assertThat(bench.onHand(lot)).isEqualTo(100);
+  }
+
+  @Test
   void theDatabaseItselfRefusesAnEditAndALotBelowZero() {
     long lot = bench.lot("grey-powder", "P-1", 100);
     for (String sql :

@@ -15,7 +15,9 @@ import pourwright.plan.Span;
 import pourwright.plan.Step;
 import pourwright.plan.StepKind;
 
-/** Two days of hands, molds and waits on one strip of hours, as SVG that takes the page's colour. */
+/**
+ * Two days of hands, molds and waits on one strip of hours, as SVG that takes the page's colour.
+ */
 final class ClockStrip {
   private static final int HOURS = 48;
   private static final int LEFT = 110;
@@ -56,8 +58,12 @@ final class ClockStrip {
       Placed from = places.get(span.fromStep());
       Placed to = places.get(span.toStep());
       if (from != null && to != null && span.resource().startsWith("mold:")) {
-        add(span.resource().substring(5), from.startMin(), to.endMin(),
-            span.amount() + " taken", "mold");
+        add(
+            span.resource().substring(5),
+            from.startMin(),
+            to.endMin(),
+            span.amount() + " taken",
+            "mold");
       }
     }
     for (Placed placed : plan.placed()) {
@@ -125,10 +131,13 @@ final class ClockStrip {
                 x(minute),
                 height,
                 midnight ? "0.6" : "0.2"));
-        text(out, x(minute) - 14, 13,
+        text(
+            out,
+            x(minute) - 14,
+            13,
             midnight
-                ? hour.getDayOfWeek().getDisplayName(
-                    java.time.format.TextStyle.SHORT, Locale.ENGLISH)
+                ? hour.getDayOfWeek()
+                    .getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH)
                 : String.format(Locale.ROOT, "%02d:00", hour.getHour()));
       }
     }

@@ -75,8 +75,7 @@ public record NowPage(
 
   private static List<Line> next(WorkPlan plan, Plan work, Desk desk) {
     Map<String, Step> steps = plan.problem().stepsByKey();
-    DateTimeFormatter clock =
-        DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    DateTimeFormatter clock = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
     List<Line> lines = new ArrayList<>();
     for (Placed placed : work.placed()) {
       Step step = steps.get(placed.step());
@@ -124,7 +123,9 @@ public record NowPage(
     for (MakePlan.Served served : plan.make().served()) {
       OrderLine line = served.line();
       LocalDate due = line.dueOn();
-      if (served.pours().isEmpty() || due == null || lines.size() >= LAST_DAYS
+      if (served.pours().isEmpty()
+          || due == null
+          || lines.size() >= LAST_DAYS
           || due.isBefore(plan.inHand().today())) {
         continue;
       }
@@ -134,8 +135,7 @@ public record NowPage(
                   lines.add(
                       new Line(
                           last.isBefore(plan.inHand().today()) ? "gone, " + last : "" + last,
-                          plan.book().candle(line.design()).name() + " for the parcel of "
-                              + due)));
+                          plan.book().candle(line.design()).name() + " for the parcel of " + due)));
     }
     return lines;
   }

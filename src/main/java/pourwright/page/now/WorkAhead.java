@@ -105,8 +105,7 @@ public final class WorkAhead {
     int leftOut = Math.max(0, lines.size() - LINES_MAX);
     List<OrderLine> first = lines.subList(0, lines.size() - leftOut);
     try {
-      WorkPlan plan =
-          WorkPlan.of(books, first, desk.now(), desk.zone(), new ForwardRule());
+      WorkPlan plan = WorkPlan.of(books, first, desk.now(), desk.zone(), new ForwardRule());
       return new Made(desk.now(), plan, NowPage.lastDays(plan), "", leftOut);
     } catch (pourwright.quantity.OutOfRange e) {
       return new Made(desk.now(), null, List.of(), e.sentence() + ": " + e.hint(), leftOut);

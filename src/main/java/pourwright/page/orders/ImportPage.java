@@ -31,8 +31,7 @@ public record ImportPage(
   private static final int SHOWN = 200;
 
   static ImportPage blank() {
-    return new ImportPage(
-        Form.blank(), "", "", "", List.of(), List.of(), List.of(), false);
+    return new ImportPage(Form.blank(), "", "", "", List.of(), List.of(), List.of(), false);
   }
 
   static ImportPage of(Form form, String file, String name, OrderImport outcome) {
@@ -45,7 +44,9 @@ public record ImportPage(
           form,
           file,
           name,
-          "Nothing was taken: " + bad.lines().size() + " lines are bad. Mend them in the shop's"
+          "Nothing was taken: "
+              + bad.lines().size()
+              + " lines are bad. Mend them in the shop's"
               + " file and choose it again.",
           shown(bad.detected()),
           trouble,
@@ -84,17 +85,33 @@ public record ImportPage(
     List<String> lines = new ArrayList<>();
     changes.added().stream()
         .limit(SHOWN)
-        .forEach(l -> lines.add("new: " + l.key().words() + ", " + l.quantity()
-            + " pieces, due " + (l.dueOn() == null ? "no day" : l.dueOn())));
-    changes.edited().forEach(e -> lines.add("changed: " + e.after().key().words() + ", " + e.words()));
+        .forEach(
+            l ->
+                lines.add(
+                    "new: "
+                        + l.key().words()
+                        + ", "
+                        + l.quantity()
+                        + " pieces, due "
+                        + (l.dueOn() == null ? "no day" : l.dueOn())));
+    changes
+        .edited()
+        .forEach(e -> lines.add("changed: " + e.after().key().words() + ", " + e.words()));
     changes.cancelled().forEach(l -> lines.add("cancelled: " + l.key().words()));
     String headline =
         changes.isNothing()
-            ? "All " + changes.same().size() + " lines are in the book already; nothing would"
+            ? "All "
+                + changes.same().size()
+                + " lines are in the book already; nothing would"
                 + " change."
-            : changes.added().size() + " lines are new, " + changes.edited().size()
-                + " changed, " + changes.cancelled().size() + " cancelled, "
-                + changes.same().size() + " as they are.";
+            : changes.added().size()
+                + " lines are new, "
+                + changes.edited().size()
+                + " changed, "
+                + changes.cancelled().size()
+                + " cancelled, "
+                + changes.same().size()
+                + " as they are.";
     return new ImportPage(
         form,
         file,
