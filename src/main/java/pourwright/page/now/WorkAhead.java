@@ -75,7 +75,7 @@ public final class WorkAhead {
       return last;
     }
     Future<?> work = begin();
-    if (last != NOT_YET) {
+    if (!last.equals(NOT_YET)) {
       return last;
     }
     try {
