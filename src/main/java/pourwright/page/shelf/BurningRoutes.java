@@ -74,8 +74,7 @@ final class BurningRoutes {
     }
     Optional<Act> act = form.act(http, "from a log");
     if (!form.ok() || act.isEmpty() || what.isEmpty()) {
-      Show.again(
-          http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
+      Show.again(http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
       return;
     }
     Said said = Said.done(lines.size() + " readings recorded from the log.");

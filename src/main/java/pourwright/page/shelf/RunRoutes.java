@@ -32,8 +32,7 @@ final class RunRoutes {
   private SimulationPage page(Form form) {
     List<ShelfPage.Line> lines = new ArrayList<>();
     for (Runs.Run run : runs.newestFirst()) {
-      lines.add(
-          new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
+      lines.add(new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
     }
     return new SimulationPage(
         form, SimulationForm.outlineChoices(), SimulationForm.waxChoices(), lines);
@@ -46,8 +45,7 @@ final class RunRoutes {
       Show.again(http, "shelf/simulate.jte", page(form));
       return;
     }
-    Runs.Run run =
-        runs.start(question.get().key(), question.get().title(), question.get().burn());
+    Runs.Run run = runs.start(question.get().key(), question.get().title(), question.get().burn());
     Show.done(
         http,
         Said.note("Computing.", "A prediction never replaces a burn test."),
@@ -135,17 +133,22 @@ final class RunRoutes {
     figures.add(
         List.of(
             "whole surface melted",
-            Double.isNaN(result.fullPoolH()) ? "not reached" : "after " + hours(result.fullPoolH())));
+            Double.isNaN(result.fullPoolH())
+                ? "not reached"
+                : "after " + hours(result.fullPoolH())));
     figures.add(
-        List.of("with usual ranges of its inputs", band.map(RunRoutes::fullBand).orElse("no band")));
+        List.of(
+            "with usual ranges of its inputs", band.map(RunRoutes::fullBand).orElse("no band")));
     figures.add(List.of("wax left", String.format(Locale.ROOT, "%.0f g", result.remainingWaxG())));
     figures.add(
         List.of(
             "heat that came back to pool and wick",
             String.format(Locale.ROOT, "%.1f %%", 100 * result.returnedShare())));
-    figures.add(List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
     figures.add(
-        List.of("wall and base", "not shown: not calibrated on three tests of this vessel's family"));
+        List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
+    figures.add(
+        List.of(
+            "wall and base", "not shown: not calibrated on three tests of this vessel's family"));
     figures.add(
         List.of(
             "error of the heat and wax balances",

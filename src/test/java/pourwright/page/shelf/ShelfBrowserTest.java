@@ -267,7 +267,8 @@ class ShelfBrowserTest extends BrowserTest {
   @Test
   void theWickThatPromisesMostIsAdvisedAndNothingIsCalledProved() {
     Page page = visit(base, "/shelf/next", Window.PHONE);
-    page.locator("#candidates").fill("flat braid 4.1 g/h; 0; 0; bad; 12\nflat braid 4.8 g/h; 1; 0; good; 12");
+    page.locator("#candidates")
+        .fill("flat braid 4.1 g/h; 0; 0; bad; 12\nflat braid 4.8 g/h; 1; 0; good; 12");
     page.locator("main form button").click();
     that(page, ".said").containsText("flat braid 4.8 g/h: a chance of");
     that(page, ".said").containsText("A chance is no proof");
@@ -282,7 +283,14 @@ class ShelfBrowserTest extends BrowserTest {
     Page page = begin("house");
     light(page, "A");
     page.setViewportSize(320, 640);
-    for (String path : List.of("/shelf", "/shelf/new", "/shelf/test/1", "/shelf/cycle/1", "/shelf/simulate", "/shelf/next")) {
+    for (String path :
+        List.of(
+            "/shelf",
+            "/shelf/new",
+            "/shelf/test/1",
+            "/shelf/cycle/1",
+            "/shelf/simulate",
+            "/shelf/next")) {
       page.navigate(base + path);
       Object wide = page.evaluate("document.documentElement.scrollWidth");
       assertThat(((Number) wide).intValue()).as(path).isLessThanOrEqualTo(320);
