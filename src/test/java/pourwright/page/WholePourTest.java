@@ -80,6 +80,9 @@ class WholePourTest extends BrowserTest {
 
     step(page); // dust
     assertThat(page.locator("main").innerText()).contains("template's mark");
+    var template = new Visitor(server.port()).get("/pouring/template/trough-rain");
+    assertThat(template.statusCode()).isEqualTo(200);
+    assertThat(template.body()).startsWith("%PDF");
     step(page); // tabs
     step(page); // empty wicked vessels weighed
     assertThat(page.locator("main").innerText()).contains("The stone counts");

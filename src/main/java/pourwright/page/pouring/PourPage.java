@@ -50,6 +50,7 @@ public record PourPage(
    * @param number as "Step 6 of 10"
    * @param sentence what to do
    * @param hint more about it, or empty
+   * @param template where the wick template is printed, or empty
    * @param weighs what is weighed or counted
    * @param takesTemperature whether a thermometer reading belongs to it
    * @param waitMinutes how long to wait, empty when nothing is waited for
@@ -59,6 +60,7 @@ public record PourPage(
       String number,
       String sentence,
       String hint,
+      String template,
       List<Weighing> weighs,
       boolean takesTemperature,
       String waitMinutes) {}

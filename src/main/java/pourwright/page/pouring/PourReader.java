@@ -175,7 +175,7 @@ final class PourReader {
   private StepCard step(Books books, PourWatch watch) {
     PlannedStep next = watch.next();
     if (next == null || !watch.batch().isRunning()) {
-      return new StepCard("", "", "", "", List.of(), false, "");
+      return new StepCard("", "", "", "", "", List.of(), false, "");
     }
     List<PlannedStep> all = watch.batch().plan().steps();
     List<Weighing> weighs = new ArrayList<>();
@@ -187,6 +187,7 @@ final class PourReader {
         "Step " + (all.indexOf(next) + 1) + " of " + all.size(),
         next.sentence(),
         hint(watch, next),
+        next.key().equals("tab") ? "/pouring/template/" + watch.candle().design().code() : "",
         weighs,
         next.takesTemperature(),
         next.care() == PlannedStep.Care.WAIT ? String.valueOf(Math.round(next.minutes())) : "");

@@ -19,6 +19,7 @@ import pourwright.work.BeginPour;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
+import pourwright.work.TemplatePrinter;
 
 /** Wicks, melt, scent, the cooling clock, pour, tops, trim, rest. */
 public final class PouringPlace implements Place {
@@ -48,6 +49,7 @@ public final class PouringPlace implements Place {
   public void addTo(RoutesConfig routes) {
     routes.get(path(), http -> Show.page(http, "pouring/pouring.jte", page(first())));
     routes.post(path(), this::begin);
+    new TemplateDesk(desk, TemplatePrinter.ofTheHouse()).addTo(routes);
     new PourDesk(desk).addTo(routes);
   }
 
