@@ -11,6 +11,8 @@ import pourwright.wick.WickTemplate;
 public final class WickSheet {
   private static final double MARGIN = 14;
   private static final double HEAD = 22;
+  private static final double EDGE = 6;
+  private static final double COLUMN_LEAST = 30;
 
   private WickSheet() {}
 
@@ -24,7 +26,10 @@ public final class WickSheet {
     boolean upright = template.widthMm() <= paper.widthMm() - 2 * MARGIN;
     double across = upright ? template.widthMm() : template.heightMm();
     double down = upright ? template.heightMm() : template.widthMm();
-    if (across > paper.widthMm() - 2 * MARGIN || down > paper.heightMm() - 2 * MARGIN - HEAD) {
+    double column =
+        upright ? paper.widthMm() - 2 * MARGIN : (paper.widthMm() - across) / 2 - 2 * EDGE;
+    double room = paper.heightMm() - (upright ? 2 * MARGIN + HEAD : 2 * EDGE);
+    if (across > paper.widthMm() - 2 * MARGIN || down > room || column < COLUMN_LEAST) {
       throw new OutOfRange(
           "paper",
           "a template of " + Math.round(across) + " × " + Math.round(down) + " mm is too large",
@@ -33,13 +38,16 @@ public final class WickSheet {
     try (Ink ink = new Ink(paper)) {
       ink.title("Wick template " + name);
       ink.page();
-      ink.text(MARGIN, MARGIN, "Wick template: " + name, Pen.HEAD);
-      ink.text(
-          MARGIN,
-          MARGIN + 7,
+      double left = upright ? MARGIN : EDGE;
+      double y = ink.wrapped(left, MARGIN, column, "Wick template: " + name, Pen.STRONG);
+      ink.wrapped(
+          left,
+          y + 2,
+          column,
           "Print at 100 %. The ruler must measure 100 mm, or the template is wrong.",
           Pen.BODY);
-      Sheet sheet = new Sheet(ink, upright, middle(template), MARGIN + HEAD + down / 2);
+      double centreY = upright ? MARGIN + HEAD + down / 2 : paper.heightMm() / 2;
+      Sheet sheet = new Sheet(ink, upright, middle(template), centreY);
       for (List<Point> line : template.lines()) {
         sheet.draw(line, 0.3);
       }

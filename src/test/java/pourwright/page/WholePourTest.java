@@ -149,7 +149,7 @@ class WholePourTest extends BrowserTest {
     assertThat(page.locator(".said").first().innerText()).contains("no harm");
     step(page); // trim
     press(page, "Finish the pour");
-    assertThat(page.locator("main").innerText()).contains("its candles rest");
+    assertThat(page.locator("main").innerText()).contains("3 candles rest for 12 days");
     assertThat(page.locator("a.stop").count()).isZero();
 
     String record = page.locator("section[aria-labelledby=done]").innerText();
@@ -160,8 +160,12 @@ class WholePourTest extends BrowserTest {
             .desk
             .studio()
             .look(b -> b.pieces().ofBatch(Long.parseLong(page.url().replaceAll(".*/", ""))));
-    assertThat(poured).hasSize(3).allMatch(p -> p.state() instanceof PieceState.Poured);
+    assertThat(poured).hasSize(3).allMatch(p -> p.state() instanceof PieceState.Resting);
     assertThat(bells()).singleElement().satisfies(t -> assertThat(t.label()).contains("Rested"));
+    wait(page, Duration.ofDays(12));
+    assertThat(page.locator(".bell-rings").count()).isEqualTo(1);
+    press(page, "They have rested");
+    assertThat(page.locator("main").innerText()).doesNotContain("candles rest for");
     assertThat(complaints).isEmpty();
     assertThat(outside).isEmpty();
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Piece;
+import pourwright.batch.PieceStep;
 import pourwright.batch.PlannedAmount;
 import pourwright.batch.PlannedStep;
 import pourwright.page.Desk;
@@ -21,6 +22,7 @@ import pourwright.quantity.Temperature;
 import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
+import pourwright.work.AdvancePieces;
 import pourwright.work.FinishPour;
 import pourwright.work.Outcome;
 import pourwright.work.PourWalk;
@@ -50,6 +52,7 @@ final class PourDesk {
     routes.post("/pouring/{id}/tap", this::tap);
     routes.post("/pouring/{id}/redose", this::redose);
     routes.post("/pouring/{id}/finish", this::finish);
+    routes.post("/pouring/{id}/rested", this::rested);
   }
 
   private static long id(Context http) {
@@ -266,12 +269,15 @@ final class PourDesk {
                 new FinishPour.Request(
                     id(http), List.of(new FinishPour.Filled(candle, pieces)), List.of()));
     if (outcome.isDone()) {
-      rest(act.get(), watch);
+      rest(act.get(), watch, pieces);
     }
     back(http, outcome, "Finished. The candles rest now; a timer says when.");
   }
 
-  private void rest(Act act, PourWatch watch) {
+  /** The candles are trimmed by now: they go to rest, and a timer says until when. */
+  private void rest(Act act, PourWatch watch, List<Long> pieces) {
+    Act aside = Act.of(act.by(), act.requestKey() + "-aside");
+    desk.studio().advancePieces.run(aside, AdvancePieces.Request.of(pieces, PieceStep.RESTING));
     Act resting = Act.of(act.by(), act.requestKey() + "-rest");
     desk.studio()
         .timers
@@ -280,5 +286,29 @@ final class PourDesk {
             "Rested: " + watch.candle().design().name() + " " + watch.batch().mark().text(),
             Subject.of(Subject.Kind.BATCH, watch.batch().id()),
             Duration.ofHours(Math.round(24 * watch.candle().restDays())));
+  }
+
+  private void rested(Context http) {
+    Form form = Form.of(http);
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    List<Long> resting =
+        desk.studio().look(books -> PourReader.resting(books, id(http))).stream()
+            .map(Piece::id)
+            .toList();
+    if (resting.isEmpty()) {
+      Show.done(
+          http, Said.note("Nothing of this pour rests any more.", ""), "/pouring/" + id(http));
+      return;
+    }
+    back(
+        http,
+        desk.studio()
+            .advancePieces
+            .run(act.get(), AdvancePieces.Request.of(resting, PieceStep.RESTED)),
+        "Rested: they may be tested, and sold once the design is proved for sale.");
   }
 }

@@ -16,6 +16,7 @@ import pourwright.page.Form;
  * @param redose what puts a wrong load right; an empty sentence when the load is right
  * @param taps one-tap records
  * @param vessels vessels that may be filled
+ * @param resting until when its candles rest; empty when none does
  * @param done what was recorded
  */
 public record PourPage(
@@ -29,6 +30,7 @@ public record PourPage(
     Redosing redose,
     Taps taps,
     List<VesselTick> vessels,
+    String resting,
     List<DoneStep> done) {
 
   /**

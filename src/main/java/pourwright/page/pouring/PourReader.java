@@ -66,6 +66,7 @@ final class PourReader {
             Arrays.stream(Top.values()).map(t -> new Tap(t.key(), t.words())).toList(),
             Arrays.stream(Mishap.values()).map(m -> new Tap(m.key(), m.words())).toList()),
         open && watch.next() == null ? vessels(books, watch) : List.of(),
+        open ? "" : restingUntil(books, watch),
         watch.done().stream().map(this::done).toList());
   }
 
@@ -290,6 +291,29 @@ final class PourReader {
       }
     }
     return ticks;
+  }
+
+  /** Candles of a pour that rest. */
+  static List<Piece> resting(Books books, long pour) {
+    return books.pieces().ofBatch(pour).stream()
+        .filter(p -> p.state() instanceof PieceState.Resting)
+        .toList();
+  }
+
+  private String restingUntil(Books books, PourWatch watch) {
+    List<Piece> resting = resting(books, watch.batch().id());
+    Instant finished = watch.batch().finishedAt();
+    if (resting.isEmpty() || finished == null) {
+      return "";
+    }
+    double days = watch.candle().restDays();
+    Instant until = finished.plusSeconds(Math.round(days * 86_400));
+    return String.format(
+        Locale.ROOT,
+        "%d candles rest for %.0f days, until %s.",
+        resting.size(),
+        days,
+        desk.dayAndTime(until));
   }
 
   private DoneStep done(RecordedStep step) {
