@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param warnings what had to be read cautiously
  */
 record Composition(List<Ingredient> substances, List<String> warnings) {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
 
   static Composition of(List<Ingredient> lines) {
     Map<String, String> casOfName = casOfName(lines);
@@ -82,7 +84,7 @@ record Composition(List<Ingredient> substances, List<String> warnings) {
   }
 
   private static String plain(String name) {
-    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return SPACES.matcher(name.strip()).replaceAll(" ").toLowerCase(Locale.ROOT);
   }
 
   private static Ingredient added(Ingredient a, Ingredient b) {
