@@ -92,13 +92,26 @@ final class DataCommands {
     }
   }
 
-  @Command(name = "backup", description = "Writes a verified backup; the studio may be running.")
+  @Command(
+      name = "backup",
+      description = "Writes a backup and reads it once through; the studio may be running.",
+      footer = {
+        "",
+        "Examples:",
+        "  pourwright backup",
+        "  pourwright backup --data DIR --to /media/stick/studio.zip"
+      })
   static final class Backup implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Parameters(paramLabel = "FILE", description = "The zip file to write.")
-    private Path target = Path.of("");
+    @Option(
+        names = "--to",
+        paramLabel = "FILE",
+        description =
+            "The zip file to write, or a folder to write it into; if not given, the backups of the"
+                + " data folder. A file that is there already is not replaced.")
+    private @Nullable Path target;
 
     Backup(Doors doors) {
       this.doors = doors;
@@ -112,7 +125,8 @@ final class DataCommands {
 
   @Command(
       name = "restore",
-      description = "Puts a backup in place; what was there is kept as a backup beside it.")
+      description = "Checks a backup and puts it in place; what was there is kept beside it.",
+      footer = {"", "Example:", "  pourwright restore studio.zip --data DIR"})
   static final class Restore implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();
@@ -130,20 +144,36 @@ final class DataCommands {
     }
   }
 
-  @Command(name = "export", description = "Writes every table as CSV into a folder.")
+  @Command(
+      name = "export",
+      description =
+          "Writes every table as CSV and as JSON lines, with the attached files, into one zip; the"
+              + " studio may be running.",
+      footer = {
+        "",
+        "Examples:",
+        "  pourwright export --data DIR --to everything.zip",
+        "  pourwright export --data DIR --to tables.zip --profile spreadsheet"
+      })
   static final class Export implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Parameters(paramLabel = "DIR", description = "The folder to write into; made if missing.")
+    @Option(
+        names = "--to",
+        required = true,
+        paramLabel = "FILE",
+        description = "The zip file to write. One that is there already is not replaced.")
     private Path target = Path.of("");
 
     @Option(
-        names = "--for",
+        names = "--profile",
         paramLabel = "PROFILE",
-        defaultValue = "spreadsheet",
-        description = "spreadsheet (text that looks like a formula is made harmless) or data.")
-    private String profile = "spreadsheet";
+        defaultValue = "data",
+        description =
+            "data (nothing is changed; if not given) or spreadsheet (in the CSV files, text that"
+                + " looks like a formula is made harmless).")
+    private String profile = "data";
 
     Export(Doors doors) {
       this.doors = doors;
@@ -155,12 +185,24 @@ final class DataCommands {
     }
   }
 
-  @Command(name = "import", description = "Reads an order file into the order book.")
+  @Command(
+      name = "import",
+      description =
+          "Reads an order file into the order book, or an archive that 'export' wrote into an empty"
+              + " studio: all of it or nothing.",
+      footer = {
+        "",
+        "Examples:",
+        "  pourwright import orders.csv --data DIR --dates d/m/y",
+        "  pourwright import everything.zip --data NEWDIR"
+      })
   static final class Import implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Parameters(paramLabel = "FILE", description = "A CSV or XLSX file of orders.")
+    @Parameters(
+        paramLabel = "FILE",
+        description = "A CSV or XLSX file of orders, or the zip file of an archive.")
     private Path source = Path.of("");
 
     @Mixin private final Reading reading = new Reading();
@@ -171,7 +213,7 @@ final class DataCommands {
 
     @Override
     public Integer call() {
-      return doors.importOrders(where.flags(), source, reading);
+      return doors.importFile(where.flags(), source, reading);
     }
   }
 

@@ -57,8 +57,12 @@ public interface Doors {
     throw new UnsupportedOperationException();
   }
 
-  /** Writes a verified backup. */
-  default int backup(Flags flags, Path target) {
+  /**
+   * Writes a verified backup; the studio may be running.
+   *
+   * @param target the zip to write; null for one with the date in its name beside the data
+   */
+  default int backup(Flags flags, @org.jspecify.annotations.Nullable Path target) {
     throw new UnsupportedOperationException();
   }
 
@@ -67,13 +71,18 @@ public interface Doors {
     throw new UnsupportedOperationException();
   }
 
-  /** Writes every table in an open format. */
+  /**
+   * Writes everything in open formats into one zip; the studio may be running.
+   *
+   * @param target the zip to write
+   * @param profile data or spreadsheet
+   */
   default int export(Flags flags, Path target, String profile) {
     throw new UnsupportedOperationException();
   }
 
-  /** Reads an order file into the order book, whole or not at all. */
-  default int importOrders(Flags flags, Path source, Reading reading) {
+  /** Reads an order file into the order book, or an archive into an empty studio; all or nothing. */
+  default int importFile(Flags flags, Path source, Reading reading) {
     throw new UnsupportedOperationException();
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import pourwright.cli.Doors;
 import pourwright.cli.ExitCode;
 import pourwright.cli.Reading;
@@ -36,7 +37,17 @@ final class Commands implements Doors {
 
   @Override
   public Set<String> open() {
-    return Set.of("inspect", "bench", "passphrase", "settings", "plan", "import", "demo");
+    return Set.of(
+        "inspect",
+        "bench",
+        "passphrase",
+        "settings",
+        "plan",
+        "import",
+        "demo",
+        "backup",
+        "restore",
+        "export");
   }
 
   @Override
@@ -73,9 +84,36 @@ final class Commands implements Doors {
     }
   }
 
+  private KeepDoors keepDoors(Settings settings) {
+    return new KeepDoors(
+        settings.data(),
+        settings.value(Settings.Key.DB),
+        Wiring.systemClock(),
+        say,
+        writer(err));
+  }
+
   @Override
-  public int importOrders(Flags flags, Path source, Reading reading) {
+  public int backup(Flags flags, @Nullable Path target) {
+    return keepDoors(house.settings(flags)).backup(target);
+  }
+
+  @Override
+  public int restore(Flags flags, Path source) {
+    return keepDoors(house.settings(flags)).restore(source);
+  }
+
+  @Override
+  public int export(Flags flags, Path target, String profile) {
+    return keepDoors(house.settings(flags)).export(target, profile);
+  }
+
+  @Override
+  public int importFile(Flags flags, Path source, Reading reading) {
     Settings settings = house.settings(flags);
+    if (KeepDoors.isArchive(source)) {
+      return keepDoors(settings).importArchive(source);
+    }
     try {
       return orderDoors()
           .importOrders(settings.data(), settings.value(Settings.Key.DB), source, reading);
@@ -105,11 +143,16 @@ final class Commands implements Doors {
     }
   }
 
+  /** This program's version, as backups and archives note it. */
+  static String program() {
+    String version = Commands.class.getPackage().getImplementationVersion();
+    return "pourwright " + (version == null ? "(from its classes)" : version);
+  }
+
   /** The lines of {@code --version}. */
   static String[] version() {
-    String version = Commands.class.getPackage().getImplementationVersion();
     return new String[] {
-      "pourwright " + (version == null ? "(from its classes)" : version),
+      program(),
       "Java "
           + Runtime.version()
           + ", "

@@ -89,9 +89,10 @@ final class Launch {
       }
       String db = sample ? "" : settings.value(Settings.Key.DB);
       try (Wiring wiring = Wiring.open(folder, db, Wiring.systemClock());
+          Keeper keeper = new Keeper(wiring, sample).begin();
           Server server =
               new Server(
-                  wiring.site(own == null ? null : () -> next.add(own)),
+                  wiring.site(own == null ? null : () -> next.add(own)).keeping(keeper::state),
                   serverSettings(wiring),
                   new SecretsFile(folder))) {
         String address = "http://localhost:" + server.start() + "/";

@@ -87,6 +87,9 @@ final class OrderDoors {
         return ExitCode.USAGE;
       }
       PlanText.detected(ready.detected(), out);
+      wiring
+          .file()
+          .ifPresent(store -> wiring.backups().make(store, clock.instant(), Commands.program()));
       Act act = Act.of("ME", "import-" + ready.fingerprint() + "-" + clock.millis());
       Outcome<pourwright.work.AcceptOrders.Accepted> outcome =
           wiring.studio().acceptOrders.run(act, String.valueOf(file.getFileName()), ready);

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
 import pourwright.page.Site;
@@ -13,6 +14,7 @@ import pourwright.page.plan.PlanCorner;
 import pourwright.plan.ForwardRule;
 import pourwright.plan.Planner;
 import pourwright.solve.CpSatPlanner;
+import pourwright.store.Backups;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
 import pourwright.store.SqliteStore;
@@ -60,6 +62,16 @@ public final class Wiring implements AutoCloseable {
   /** The store below. */
   public Store store() {
     return store;
+  }
+
+  /** The store, where it is the file in the data folder. */
+  Optional<SqliteStore> file() {
+    return store instanceof SqliteStore file ? Optional.of(file) : Optional.empty();
+  }
+
+  /** The backups in the data folder. */
+  Backups backups() {
+    return new Backups(folder);
   }
 
   /** The folder. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import pourwright.page.house.SettingsCorner;
 
 /**
  * What the server shows: the places, and what stands around every page.
@@ -33,6 +34,15 @@ public record Site(
     List<Corner> more = new ArrayList<>(corners);
     more.add(corner);
     return new Site(desk, places, List.copyOf(more), surroundings, startOwn, ready);
+  }
+
+  /** The same site, whose settings page says how it stands with the backups. */
+  public Site keeping(Supplier<List<String>> backups) {
+    List<Corner> told =
+        corners.stream()
+            .map(c -> c instanceof SettingsCorner ? new SettingsCorner(desk, backups) : c)
+            .toList();
+    return new Site(desk, places, told, surroundings, startOwn, ready);
   }
 
   /** The same site as the sample studio, which offers to begin one of her own. */

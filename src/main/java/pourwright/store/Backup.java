@@ -42,7 +42,7 @@ public final class Backup {
       Instant now,
       String program) {
     Path file =
-        target == null ? folder.backups().resolve("backup-" + NAME.format(now) + ".zip") : target;
+        target == null ? folder.backups().resolve("backup-" + stamp(now) + ".zip") : target;
     try {
       folder.prepare();
       Path scratch = Files.createTempDirectory(folder.backups(), ".scratch-");
@@ -53,7 +53,7 @@ public final class Backup {
       } finally {
         clear(scratch);
       }
-      ZipIn.checked(file, FORMAT).close();
+      verify(file);
       return file;
     } catch (IOException e) {
       throw new StoreTrouble(
@@ -61,6 +61,21 @@ public final class Backup {
           "the backup could not be written: " + e.getMessage(),
           "free some space or choose another place; the studio itself is untouched",
           e);
+    }
+  }
+
+  /** The moment as it stands in a backup's name, in UTC. */
+  static String stamp(Instant moment) {
+    return NAME.format(moment);
+  }
+
+  /** One that cannot be read again is no backup and does not keep the name of one. */
+  private static void verify(Path file) throws IOException {
+    try {
+      ZipIn.checked(file, FORMAT).close();
+    } catch (StoreTrouble e) {
+      Files.deleteIfExists(file);
+      throw e;
     }
   }
 

@@ -50,10 +50,36 @@ public final class Import {
     }
   }
 
+  /**
+   * Reads an archive once through without taking anything of it.
+   *
+   * @throws StoreTrouble when it is not sound, not an archive, or of a newer program
+   */
+  public static void check(Path archive) {
+    try {
+      ZipIn.checked(archive, Archive.FORMAT).close();
+    } catch (IOException e) {
+      throw new StoreTrouble(
+          StoreTrouble.Kind.DISK,
+          "the archive could not be read: " + e.getMessage(),
+          "look at the disk and try again; nothing was changed",
+          e);
+    }
+  }
+
+  /** True for a zip with a list of contents, as archives and backups have and workbooks have not. */
+  public static boolean isArchive(Path file) {
+    try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(file.toFile())) {
+      return zip.getEntry(Manifest.NAME) != null;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
   private static Manifest fill(Handle handle, ZipIn zip) {
     if (!Tables.isEmpty(handle)) {
       throw new StoreTrouble(
-          StoreTrouble.Kind.OTHER,
+          StoreTrouble.Kind.REFUSED,
           "this studio is not empty",
           "import into a new folder or a new database");
     }

@@ -6,11 +6,9 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Whether a studio's folder and books are sound, in plain words. */
 public final class Inspect {
@@ -125,19 +123,10 @@ public final class Inspect {
   }
 
   private void backups(StudioFolder folder) throws IOException {
-    if (!Files.isDirectory(folder.backups())) {
-      unsound.add("There is no backup yet.");
-      return;
-    }
-    try (Stream<Path> files = Files.list(folder.backups())) {
-      java.util.Optional<Path> newest =
-          files
-              .filter(f -> f.toString().endsWith(".zip"))
-              .max(Comparator.comparing(f -> String.valueOf(f.getFileName())));
-      say(
-          newest.isPresent(),
-          "The newest backup is " + newest.map(Path::getFileName).orElse(null) + ".",
-          "There is no backup yet.");
-    }
+    List<Backups.Found> all = new Backups(folder).all();
+    say(
+        !all.isEmpty(),
+        "The newest backup is " + (all.isEmpty() ? "" : all.get(0).name()) + ".",
+        "There is no backup yet.");
   }
 }

@@ -25,7 +25,8 @@ public final class Restore {
    * What was done.
    *
    * @param from what the backup's list of contents says
-   * @param before a backup of what was there, null when nothing was
+   * @param before what was there: a backup, or, where it was too damaged for one, a folder with
+   *     its database files as they were; null when nothing was there
    */
   public record Restored(Manifest from, @org.jspecify.annotations.Nullable Path before) {}
 
@@ -120,12 +121,40 @@ public final class Restore {
     if (!folder.hasStudio()) {
       return null;
     }
-    Path file =
-        folder
-            .backups()
-            .resolve("before-restore-" + now.toString().replaceAll("[:.]", "-") + ".zip");
+    String name = "before-restore-" + now.toString().replaceAll("[:.]", "-");
     try (SqliteStore store = SqliteStore.open(folder)) {
-      return Backup.write(store, folder, file, now, program);
+      return Backup.write(store, folder, folder.backups().resolve(name + ".zip"), now, program);
+    } catch (StoreTrouble e) {
+      if (e.kind() != StoreTrouble.Kind.DAMAGED && e.kind() != StoreTrouble.Kind.NEWER) {
+        throw e;
+      }
+      return keepAsItIs(folder, folder.backups().resolve(name));
+    }
+  }
+
+  /** A studio that cannot be opened is closed: its files are copied like any others. */
+  private static Path keepAsItIs(StudioFolder folder, Path aside) {
+    try {
+      Files.createDirectories(aside);
+      StudioFolder.own(aside, "rwx------");
+      String name = String.valueOf(folder.database().getFileName());
+      for (String end : List.of("", "-wal", "-shm")) {
+        Path file = folder.root().resolve(name + end);
+        if (Files.exists(file)) {
+          Path kept = aside.resolve(name + end);
+          Files.copy(file, kept, StandardCopyOption.REPLACE_EXISTING);
+          StudioFolder.own(kept, "rw-------");
+          SqliteCopy.force(kept);
+        }
+      }
+      SqliteCopy.force(aside);
+      return aside;
+    } catch (IOException e) {
+      throw new StoreTrouble(
+          StoreTrouble.Kind.DISK,
+          "what is in the folder could not be kept: " + e.getMessage(),
+          "free some space and try again; nothing was changed",
+          e);
     }
   }
 

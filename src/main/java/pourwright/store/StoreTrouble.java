@@ -6,6 +6,8 @@ public final class StoreTrouble extends RuntimeException {
 
   /** What kind of trouble; the program's exit code goes by it. */
   public enum Kind {
+    /** What was given is not what is asked for here. */
+    REFUSED(2),
     /** Another Pourwright has this folder open. */
     LOCKED(10),
     /** The database was written by a newer Pourwright. */

@@ -81,7 +81,7 @@ final class ZipIn implements AutoCloseable {
   private void check(String format) throws IOException {
     if (!manifest.format().equals(format)) {
       throw new StoreTrouble(
-          StoreTrouble.Kind.OTHER,
+          StoreTrouble.Kind.REFUSED,
           "this is a " + manifest.format() + " and a " + format + " is needed",
           "use 'restore' for backups and 'import' for archives");
     }

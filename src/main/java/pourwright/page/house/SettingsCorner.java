@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -25,10 +26,17 @@ public final class SettingsCorner implements Corner {
 
   private static final int INITIALS_MAX = 4;
   private final Desk desk;
+  private final Supplier<List<String>> backups;
 
-  /** The settings of this studio. */
+  /** The settings of this studio, of whose backups nothing is known. */
   public SettingsCorner(Desk desk) {
+    this(desk, List::of);
+  }
+
+  /** The settings of this studio, with sentences about its backups. */
+  public SettingsCorner(Desk desk, Supplier<List<String>> backups) {
     this.desk = desk;
+    this.backups = backups;
   }
 
   /**
@@ -37,8 +45,10 @@ public final class SettingsCorner implements Corner {
    * @param form values as they stand or as they were typed
    * @param people who works here, one a line
    * @param instruments scales and thermometers, one a line
+   * @param backups how it stands with the backups, in sentences
    */
-  public record SettingsPage(Form form, List<String> people, List<String> instruments) {
+  public record SettingsPage(
+      Form form, List<String> people, List<String> instruments, List<String> backups) {
     /** What a mass may be shown in. */
     public Map<String, String> masses() {
       return inOrder("g", "grams", "oz", "ounces");
@@ -114,7 +124,8 @@ public final class SettingsCorner implements Corner {
                                     + i.body().resolution()
                                     + " "
                                     + i.body().unit())
-                        .toList()));
+                        .toList(),
+                    backups.get()));
   }
 
   private void save(Context http) {
