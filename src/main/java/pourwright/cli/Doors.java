@@ -81,7 +81,9 @@ public interface Doors {
     throw new UnsupportedOperationException();
   }
 
-  /** Reads an order file into the order book, or an archive into an empty studio; all or nothing. */
+  /**
+   * Reads an order file into the order book, or an archive into an empty studio; all or nothing.
+   */
   default int importFile(Flags flags, Path source, Reading reading) {
     throw new UnsupportedOperationException();
   }

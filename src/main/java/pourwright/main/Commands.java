@@ -86,11 +86,7 @@ final class Commands implements Doors {
 
   private KeepDoors keepDoors(Settings settings) {
     return new KeepDoors(
-        settings.data(),
-        settings.value(Settings.Key.DB),
-        Wiring.systemClock(),
-        say,
-        writer(err));
+        settings.data(), settings.value(Settings.Key.DB), Wiring.systemClock(), say, writer(err));
   }
 
   @Override

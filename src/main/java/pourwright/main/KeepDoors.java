@@ -77,8 +77,7 @@ final class KeepDoors {
     }
     try (DataFolder held = DataFolder.hold(data)) {
       Restore.Restored restored =
-          Restore.from(
-              source, new StudioFolder(held.path()), clock.instant(), Commands.program());
+          Restore.from(source, new StudioFolder(held.path()), clock.instant(), Commands.program());
       Optional.ofNullable(restored.before())
           .ifPresent(before -> out.println("What was there is kept in " + before));
       return done("The backup of " + restored.from().madeAt() + " is in place in " + data + ".");

@@ -41,8 +41,7 @@ public final class Backup {
       @org.jspecify.annotations.Nullable Path target,
       Instant now,
       String program) {
-    Path file =
-        target == null ? folder.backups().resolve("backup-" + stamp(now) + ".zip") : target;
+    Path file = target == null ? folder.backups().resolve("backup-" + stamp(now) + ".zip") : target;
     try {
       folder.prepare();
       Path scratch = Files.createTempDirectory(folder.backups(), ".scratch-");

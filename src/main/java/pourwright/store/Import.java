@@ -67,7 +67,9 @@ public final class Import {
     }
   }
 
-  /** True for a zip with a list of contents, as archives and backups have and workbooks have not. */
+  /**
+   * True for a zip with a list of contents, as archives and backups have and workbooks have not.
+   */
   public static boolean isArchive(Path file) {
     try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(file.toFile())) {
       return zip.getEntry(Manifest.NAME) != null;

@@ -25,8 +25,8 @@ public final class Restore {
    * What was done.
    *
    * @param from what the backup's list of contents says
-   * @param before what was there: a backup, or, where it was too damaged for one, a folder with
-   *     its database files as they were; null when nothing was there
+   * @param before what was there: a backup, or, where it was too damaged for one, a folder with its
+   *     database files as they were; null when nothing was there
    */
   public record Restored(Manifest from, @org.jspecify.annotations.Nullable Path before) {}
 

@@ -166,7 +166,8 @@ class KeepingTest {
     assertThat(run("import", orders(ORDERS), "--data", data)).as(err).isZero();
     assertThat(run("restore", zip, "--data", data)).as(err).isZero();
     assertThat(ordersIn(data)).isZero();
-    Path kept = Path.of(out.lines().findFirst().orElse("").replace("What was there is kept in ", ""));
+    Path kept =
+        Path.of(out.lines().findFirst().orElse("").replace("What was there is kept in ", ""));
     Path other = home.resolve("other");
     assertThat(run("restore", kept, "--data", other)).as(err).isZero();
     assertThat(ordersIn(other)).isEqualTo(2);
@@ -181,7 +182,8 @@ class KeepingTest {
     Files.write(data.resolve("studio.db"), rubbish);
     assertThat(run("backup", "--data", data)).isEqualTo(13);
     assertThat(run("restore", zip, "--data", data)).as(err).isZero();
-    Path kept = Path.of(out.lines().findFirst().orElse("").replace("What was there is kept in ", ""));
+    Path kept =
+        Path.of(out.lines().findFirst().orElse("").replace("What was there is kept in ", ""));
     assertThat(kept.resolve("studio.db")).hasBinaryContent(rubbish);
     assertThat(run("inspect", "--data", data)).as(out + err).isZero();
   }
@@ -340,7 +342,8 @@ class KeepingTest {
     assertThat(run("import", orders(ORDERS), "--data", data)).as(err).isZero();
     Path made;
     try (Stream<Path> files = Files.list(data.resolve("backups"))) {
-      made = files.filter(f -> f.getFileName().toString().startsWith("auto-")).findAny().orElseThrow();
+      made =
+          files.filter(f -> f.getFileName().toString().startsWith("auto-")).findAny().orElseThrow();
     }
     Path other = home.resolve("other");
     assertThat(run("restore", made, "--data", other)).as(err).isZero();

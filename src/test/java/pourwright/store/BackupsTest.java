@@ -35,7 +35,8 @@ class BackupsTest {
   @Test
   void aBackupIsDueWhenThereIsNoneOrTheNewestIsADayOldOrFromTheFuture() throws IOException {
     assertThat(with().due(NOW)).isTrue();
-    Backups backups = with("auto-2026-03-01T08-59-00.zip", "before-restore-2026-03-02T08-00-00Z.zip");
+    Backups backups =
+        with("auto-2026-03-01T08-59-00.zip", "before-restore-2026-03-02T08-00-00Z.zip");
     assertThat(backups.due(NOW)).isTrue();
     assertThat(with("backup-2026-03-01T09-01-00.zip", "notes.txt").due(NOW)).isFalse();
     assertThat(with("backup-2031-01-01T00-00-00.zip").due(NOW)).isTrue();
