@@ -33,6 +33,7 @@ final class DemoMaking {
   private final CardBook book;
   private final Map<String, Deque<Long>> tight = new HashMap<>();
   private final Map<String, Deque<Long>> shelf = new HashMap<>();
+  private final Map<String, Deque<Long>> waiting = new HashMap<>();
   private final Map<String, Boolean> waxTight = new HashMap<>();
   private int bollardCasts;
 
@@ -107,19 +108,16 @@ final class DemoMaking {
     Batch batch = history.studio().startCast.run(history.act(), plan).made();
     record(batch.id(), "level", Amounts.NONE, null);
     record(batch.id(), "mix", mixing.materials(), 18 + 6 * history.random().nextDouble());
-    record(batch.id(), "fill", extras(), null);
+    record(batch.id(), "fill", Amounts.of("paper-400", 1).plus(extras(16)), null);
     bollardCasts += vessel.equals("bollard") ? 1 : 0;
     double hours = candle.mix().card().times().demoldFromH();
     history.inDays(Math.max(0.3, hours / 24), () -> demold(batch.id(), vessel, count, candle));
   }
 
   /** What a busy studio uses up beside: cups, sticks, gloves, paper. */
-  private Amounts extras() {
-    if (!history.size().busy()) {
-      return Amounts.of("paper-400", 1);
-    }
-    Amounts sum = Amounts.of("paper-400", 1);
-    for (int i = 0; i < 4; i++) {
+  private Amounts extras(int about) {
+    Amounts sum = Amounts.NONE;
+    for (int i = 0; history.size().busy() && i < about; i++) {
       sum = sum.plus(Amounts.of("consumable-" + (1 + history.random().nextInt(60)), 1));
     }
     return sum;
@@ -188,22 +186,27 @@ final class DemoMaking {
         () -> {
           advance(good, PieceStep.DRIED);
           List<Long> ready = new ArrayList<>(good);
-          if (!waxTight.containsKey(vessel)) {
-            waxTight.put(vessel, true);
-            long first = ready.get(0);
+          Boolean proved = waxTight.putIfAbsent(vessel, false);
+          if (proved == null) {
+            long first = ready.remove(0);
             advance(List.of(first), PieceStep.SEEP_TEST);
             history.inDays(1.5, () -> seepTested(first, vessel));
-            ready.remove(0);
-            history.inDays(2, () -> tight(vessel).addAll(ready));
-          } else {
-            tight(vessel).addAll(ready);
           }
+          (Boolean.TRUE.equals(proved) ? tight(vessel) : waiting(vessel)).addAll(ready);
         });
+  }
+
+  /** Vessels held back until the first of their design has proved wax-tight. */
+  private Deque<Long> waiting(String vessel) {
+    return waiting.computeIfAbsent(vessel, v -> new ArrayDeque<>());
   }
 
   private void seepTested(long piece, String vessel) {
     advance(List.of(piece), PieceStep.HELD_WAX);
-    tight(vessel).addFirst(piece);
+    waxTight.put(vessel, true);
+    tight(vessel).add(piece);
+    tight(vessel).addAll(waiting(vessel));
+    waiting(vessel).clear();
   }
 
   /** Pours so many of a design, as far as vessels stand ready. */
@@ -238,7 +241,7 @@ final class DemoMaking {
     double heat = t.addFromC() + (t.addToC() - t.addFromC()) * history.random().nextDouble();
     record(batch.id(), "melt", melt.materials(), heat);
     double poured = t.pourFromC() + (t.pourToC() - t.pourFromC()) * history.random().nextDouble();
-    record(batch.id(), "pour", candle.boxes(count), poured);
+    record(batch.id(), "pour", candle.boxes(count).plus(extras(13)), poured);
     history
         .studio()
         .finishPour

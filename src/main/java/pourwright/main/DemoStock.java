@@ -44,7 +44,7 @@ final class DemoStock {
 
   /** A usual pack: what the studio buys at a time, in g, ml or pieces. */
   private double pack(MaterialKind kind) {
-    double busy = history.size().busy() ? 1.6 : 1;
+    double busy = history.size().busy() ? 2.5 : 1;
     return busy
         * switch (kind) {
           case POWDER -> 20_000;

@@ -88,13 +88,7 @@ final class BatchSql implements BatchBook {
   @Override
   public List<Batch> running() {
     return handle
-        .createQuery(
-            SELECT
-                + """
-                 AND b.id NOT IN (SELECT f.batch_id FROM batch_finish f
-                  WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = f.deed_id))
-                ORDER BY b.id
-                """)
+        .createQuery(SELECT + " AND b.id IN" + StillOpen.BATCH.ids() + "ORDER BY b.id")
         .map((row, ctx) -> map(row))
         .list();
   }
@@ -183,6 +177,7 @@ final class BatchSql implements BatchBook {
         .bind("plan", Json.write(batch.plan(), BatchPlan.class))
         .bind("deed", batch.deed())
         .execute();
+    StillOpen.BATCH.retell(handle, batch.id());
   }
 
   @Override
@@ -237,5 +232,6 @@ final class BatchSql implements BatchBook {
         .bind("batch", batch)
         .bind("deed", deed.id())
         .execute();
+    StillOpen.BATCH.retell(handle, batch);
   }
 }

@@ -95,6 +95,11 @@ final class BurnSql implements BurnBook {
   }
 
   @Override
+  public Extremes extremes(String candle, int candleVersion) {
+    return flames.extremes(candle, candleVersion);
+  }
+
+  @Override
   public List<BurnTest.Sample> samples(long test) {
     return handle
         .createQuery(

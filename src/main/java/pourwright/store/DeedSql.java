@@ -113,6 +113,7 @@ final class DeedSql implements DeedBook {
             ? "DELETE FROM undone WHERE deed_id = :deed"
             : "INSERT INTO undone (deed_id) VALUES (:deed) ON CONFLICT (deed_id) DO NOTHING";
     handle.createUpdate(sql).bind("deed", deed).execute();
+    StillOpen.retellOf(handle, deed);
   }
 
   @Override

@@ -76,13 +76,7 @@ final class DeskSql {
     @Override
     public List<Timer> running() {
       return handle
-          .createQuery(
-              SELECT
-                  + """
-                   AND t.id NOT IN (SELECT a.timer_id FROM timer_answer a
-                    WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = a.deed_id))
-                  ORDER BY t.due_ms, t.id
-                  """)
+          .createQuery(SELECT + " AND t.id IN" + StillOpen.TIMER.ids() + "ORDER BY t.due_ms, t.id")
           .map((row, ctx) -> map(row))
           .list();
     }
@@ -113,6 +107,7 @@ final class DeskSql {
           .bind("due", timer.dueAt().toEpochMilli())
           .bind("deed", timer.deed())
           .execute();
+      StillOpen.TIMER.retell(handle, timer.id());
     }
 
     @Override
@@ -122,6 +117,7 @@ final class DeskSql {
           .bind("timer", timer)
           .bind("deed", deed.id())
           .execute();
+      StillOpen.TIMER.retell(handle, timer);
     }
   }
 

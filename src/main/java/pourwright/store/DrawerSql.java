@@ -103,6 +103,22 @@ final class DrawerSql implements DrawerBook {
   }
 
   @Override
+  public String edition() {
+    long newest =
+        handle.createQuery("SELECT COALESCE(MAX(deed_id), 0) FROM card").mapTo(Long.class).one();
+    List<Long> undone =
+        handle
+            .createQuery(
+                """
+                SELECT u.deed_id FROM undone u
+                WHERE EXISTS (SELECT 1 FROM card c WHERE c.deed_id = u.deed_id) ORDER BY u.deed_id
+                """)
+            .mapTo(Long.class)
+            .list();
+    return newest + " " + undone;
+  }
+
+  @Override
   public int lastVersion(Drawer<?> kind, String code) {
     return handle
         .createQuery(

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import pourwright.work.BurnBook;
 import pourwright.work.BurnTest;
 import pourwright.work.Deed;
 
@@ -83,7 +84,7 @@ final class FlameSql {
 
   List<BurnTest.Cycle> burning() {
     return handle
-        .createQuery(CYCLES + " AND e.cycle_id IS NULL ORDER BY c.id")
+        .createQuery(CYCLES + " AND c.id IN" + StillOpen.CYCLE.ids() + "ORDER BY c.id")
         .map((row, ctx) -> cycle(row))
         .list();
   }
@@ -100,6 +101,39 @@ final class FlameSql {
         .bind("cycle", cycle)
         .map((row, ctx) -> seen(row))
         .list();
+  }
+
+  BurnBook.Extremes extremes(String candle, int version) {
+    return handle
+        .createQuery(
+            """
+            SELECT MAX(y.hours) AS hours, MAX(y.wall) AS wall, MIN(y.life) AS life FROM (
+              SELECT s.id, MAX((e.ended_ms - c.lit_ms) / 3600000.0) AS hours,
+                MAX((SELECT MAX(l.wall_c) FROM burn_look l WHERE l.cycle_id = c.id
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id))) AS wall,
+                COALESCE(SUM((e.ended_ms - c.lit_ms) / 3600000.0), 0) AS life
+              FROM burn_test t JOIN burn_sample s ON s.test_id = t.id
+              LEFT JOIN burn_cycle c ON c.sample_id = s.id
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = c.deed_id)
+              LEFT JOIN burn_cycle_end e ON e.cycle_id = c.id
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id)
+              WHERE t.candle = :candle AND t.candle_version = :version
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = t.deed_id)
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = s.deed_id)
+                AND EXISTS (SELECT 1 FROM burn_test_close k
+                  WHERE k.test_id = t.id AND k.verdict = 'pass'
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = k.deed_id))
+              GROUP BY s.id) y
+            """)
+        .bind("candle", candle)
+        .bind("version", version)
+        .map(
+            (row, ctx) ->
+                new BurnBook.Extremes(
+                    Row.doubleOrNull(row, "hours"),
+                    Row.doubleOrNull(row, "wall"),
+                    Row.doubleOrNull(row, "life")))
+        .one();
   }
 
   List<BurnTest.Seen> ofDeed(long deed) {
@@ -125,6 +159,7 @@ final class FlameSql {
         .bind("lit", at.toEpochMilli())
         .bind("deed", deed)
         .execute();
+    StillOpen.CYCLE.retell(handle, id);
     return new BurnTest.Cycle(id, sample, number, at, null, null);
   }
 
@@ -174,5 +209,6 @@ final class FlameSql {
         .bind("ended", at.toEpochMilli())
         .bind("deed", deed)
         .execute();
+    StillOpen.CYCLE.retell(handle, cycle);
   }
 }

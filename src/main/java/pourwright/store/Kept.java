@@ -32,7 +32,7 @@ final class Kept {
     long undone =
         should.stream().filter(d -> !are.contains(d)).count()
             + are.stream().filter(d -> !should.contains(d)).count();
-    return balances + undone + piecesWrong(handle) + ordersWrong(handle);
+    return balances + undone + piecesWrong(handle) + ordersWrong(handle) + StillOpen.wrong(handle);
   }
 
   /** A deed is undone when some deed that takes it back is itself not undone. */
@@ -99,6 +99,7 @@ final class Kept {
     java.util.Set<Long> undone = undone(handle);
     handle.execute("DELETE FROM undone");
     undone.forEach(d -> handle.execute("INSERT INTO undone (deed_id) VALUES (?)", d));
+    StillOpen.rebuild(handle);
     List<Long> ids =
         handle.createQuery("SELECT id FROM piece ORDER BY id").mapTo(Long.class).list();
     new PieceSql(handle).retell(ids);

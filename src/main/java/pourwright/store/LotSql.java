@@ -188,6 +188,19 @@ final class LotSql implements LotBook {
   }
 
   @Override
+  public long newestMovement(String material) {
+    return handle
+        .createQuery(
+            """
+            SELECT COALESCE(MAX((SELECT MAX(m.id) FROM movement m WHERE m.lot_id = l.id)), 0)
+            FROM lot l WHERE l.material = :material
+            """)
+        .bind("material", material)
+        .mapTo(Long.class)
+        .one();
+  }
+
+  @Override
   public List<Movement> ofMaterial(String material) {
     return handle
         .createQuery(MOVEMENTS + "WHERE l.material = :material ORDER BY m.id")

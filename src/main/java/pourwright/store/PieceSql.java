@@ -210,6 +210,25 @@ final class PieceSql implements PieceBook {
   }
 
   @Override
+  public Fared fared(String design, int latest) {
+    return handle
+        .createQuery(
+            """
+            SELECT COUNT(*) AS made, COALESCE(SUM(CASE WHEN w.state = 'Gone' AND EXISTS (
+                SELECT 1 FROM piece_event e WHERE e.piece_id = w.piece_id
+                  AND e.step = 'SCRAPPED'
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id))
+              THEN 1 ELSE 0 END), 0) AS scrapped
+            FROM (SELECT n.piece_id, n.state FROM piece_now n WHERE n.design = :design
+              ORDER BY n.piece_id DESC LIMIT :latest) w
+            """)
+        .bind("design", design)
+        .bind("latest", latest)
+        .map((row, ctx) -> new Fared(row.getInt("made"), row.getInt("scrapped")))
+        .one();
+  }
+
+  @Override
   public List<PieceEvent> events(long piece) {
     return handle
         .createQuery(EVENTS + " AND e.piece_id = :piece ORDER BY e.id")

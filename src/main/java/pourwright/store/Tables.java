@@ -59,7 +59,8 @@ final class Tables {
           new Table("undone", "deed_id"),
           new Table("lot_balance", "lot_id"),
           new Table("piece_now", "piece_id"),
-          new Table("order_now", "order_number"));
+          new Table("order_now", "order_number"),
+          new Table("still_open", "kind, id"));
 
   private Tables() {}
 

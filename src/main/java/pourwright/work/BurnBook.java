@@ -38,6 +38,18 @@ public interface BurnBook {
   /** What was seen in a cycle, in the order of minutes. */
   List<BurnTest.Seen> seen(long cycle);
 
+  /**
+   * Longest cycle, hottest wall and shortest life of a sample over the passed tests of a version.
+   *
+   * @param hours of the longest cycle that was put out; null without one
+   * @param wallC the hottest wall; null where none was read
+   * @param lifeH the shortest time that a sample burnt in all; null without one
+   */
+  record Extremes(@Nullable Double hours, @Nullable Double wallC, @Nullable Double lifeH) {}
+
+  /** What the passed tests of a version of a candle's card have shown. */
+  Extremes extremes(String candle, int candleVersion);
+
   /** The looks that a deed wrote down. */
   List<BurnTest.Seen> ofDeed(long deed);
 

@@ -22,6 +22,9 @@ public interface DrawerBook {
   /** All versions of one card, newest first, those of undone deeds left out. */
   <T> List<CardVersion<T>> history(Drawer<T> kind, String code);
 
+  /** A word that changes whenever what counts of the cards changes. */
+  String edition();
+
   /** The highest version number ever given out, 0 for a new code. */
   int lastVersion(Drawer<?> kind, String code);
 

@@ -1,6 +1,5 @@
 package pourwright.work;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +26,6 @@ import pourwright.pour.Dose;
 
 /** Reads out of the books what a candle's label stands on. */
 public final class LabelReader {
-  private static final int TESTS = 50;
 
   private final Books books;
   private final CardBook cards;
@@ -165,43 +163,9 @@ public final class LabelReader {
 
   /** Longest cycle, hottest wall, shortest life of a sample over this version's passed tests. */
   private BurnFacts burn(CardVersion<CandleDesign> version) {
-    Double hours = null;
-    Double wall = null;
-    Double life = null;
-    for (BurnTest test : books.burns().list(version.code(), null, TESTS).items()) {
-      BurnTest.Closed closed = test.closed();
-      boolean counts =
-          test.candleVersion() == version.version()
-              && closed != null
-              && closed.verdict().equals("pass");
-      for (BurnTest.Sample sample :
-          counts ? books.burns().samples(test.id()) : List.<BurnTest.Sample>of()) {
-        double burnt = 0;
-        for (BurnTest.Cycle cycle : books.burns().cycles(sample.id())) {
-          Instant end = cycle.endedAt();
-          double h = end == null ? 0 : Duration.between(cycle.litAt(), end).toMinutes() / 60.0;
-          burnt += h;
-          hours = larger(hours, h);
-          wall = larger(wall, hottest(cycle));
-        }
-        life = life == null ? Double.valueOf(burnt) : Double.valueOf(Math.min(life, burnt));
-      }
-    }
-    return new BurnFacts(hours, null, null, null, life == null || life < 1 ? null : life, wall);
-  }
-
-  private @Nullable Double hottest(BurnTest.Cycle cycle) {
-    Double hottest = null;
-    for (BurnTest.Seen seen : books.burns().seen(cycle.id())) {
-      hottest = larger(hottest, seen.look().wallC());
-    }
-    return hottest;
-  }
-
-  private static @Nullable Double larger(@Nullable Double a, @Nullable Double b) {
-    if (a == null || b == null) {
-      return a == null ? b : a;
-    }
-    return Double.valueOf(Math.max(a, b));
+    BurnBook.Extremes seen = books.burns().extremes(version.code(), version.version());
+    Double life = seen.lifeH();
+    return new BurnFacts(
+        seen.hours(), null, null, null, life == null || life < 1 ? null : life, seen.wallC());
   }
 }

@@ -45,6 +45,9 @@ public interface LotBook {
   /** All movements, newest first. */
   PageOf<Movement> movements(@Nullable String after, int limit);
 
+  /** The number of the newest movement of a material's lots; 0 where there is none. */
+  long newestMovement(String material);
+
   /** All movements of a material's lots in the order of writing. */
   List<Movement> ofMaterial(String material);
 

@@ -34,6 +34,17 @@ public interface PieceBook {
   /** How many pieces there are by design (candle card once poured) and state code. */
   Map<DesignState, Long> counts();
 
+  /**
+   * How the latest pieces of a design fared.
+   *
+   * @param made how many were looked at
+   * @param scrapped how many of them were scrapped
+   */
+  record Fared(int made, int scrapped) {}
+
+  /** How the latest pieces of a design fared, no more than so many. */
+  Fared fared(String design, int latest);
+
   /** What happened to a piece, in the order of writing, undone deeds left out. */
   List<PieceEvent> events(long piece);
 

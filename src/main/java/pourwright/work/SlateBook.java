@@ -7,9 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import pourwright.batch.Piece;
-import pourwright.batch.PieceState;
-import pourwright.batch.PieceStep;
 import pourwright.card.Amounts;
 import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
@@ -37,7 +34,9 @@ public final class SlateBook {
 
   private final Books books;
   private final CardBook cards;
-  private final Map<String, StockValue> values = new HashMap<>();
+  private final Map<String, String> settings;
+  private final StockValues values;
+  private final Map<String, StockValue> looked = new HashMap<>();
 
   /** A way to sell, its terms, and the share of the shop price that is asked there. */
   public record Terms(String name, Channel channel, double ofShopPrice) {}
@@ -60,12 +59,23 @@ public final class SlateBook {
 
   /** The slates of these books. */
   public SlateBook(Books books) {
+    this(books, new StockValues());
+  }
+
+  /** The slates of these books, with the values that are known from the last look. */
+  public SlateBook(Books books, StockValues values) {
     this.books = books;
+    this.settings = books.settings().all();
+    this.values = values;
     this.cards = Drawers.book(books);
   }
 
+  private Optional<String> setting(String key) {
+    return Optional.ofNullable(settings.get(key));
+  }
+
   private double setting(String key, double absent) {
-    return books.settings().value(key).map(SlateBook::number).orElse(absent);
+    return setting(key).map(SlateBook::number).orElse(absent);
   }
 
   private static double number(String text) {
@@ -116,7 +126,7 @@ public final class SlateBook {
 
   /** Currency of all amounts. */
   public String currency() {
-    return books.settings().value("currency").orElse("EUR");
+    return setting("currency").orElse("EUR");
   }
 
   /** The slates of all candles. */
@@ -150,7 +160,7 @@ public final class SlateBook {
     double cost = new Slate(inputs, terms.get(0).channel(), exact(1)).cost().value();
     double shop =
         asked
-            .or(() -> books.settings().value("slate.price." + design.code()).map(SlateBook::number))
+            .or(() -> setting("slate.price." + design.code()).map(SlateBook::number))
             .orElseGet(() -> terms.get(0).channel().priceForMarginOfPrice(cost, margin()));
     Map<Terms, Slate> byTerms = new LinkedHashMap<>();
     for (Terms t : terms) {
@@ -210,7 +220,7 @@ public final class SlateBook {
 
   private Sourced money(String material, double usualUnits, TreeSet<String> unpriced) {
     StockValue value =
-        values.computeIfAbsent(material, m -> StockValue.of(books, m, StockValue.method(books)));
+        looked.computeIfAbsent(material, m -> values.of(books, m, StockValue.method(books)));
     Optional<Sourced> perUnit = value.perUnit();
     if (perUnit.isEmpty()) {
       unpriced.add(cards.materials().get(material).name());
@@ -247,13 +257,9 @@ public final class SlateBook {
     double made = 0;
     double scrapped = 0;
     for (String design : List.of(candle.design().code(), candle.vessel().code())) {
-      PieceBook.Which which = new PieceBook.Which(design, null);
-      for (Piece piece : books.pieces().list(which, null, LATEST).items()) {
-        made++;
-        boolean failed =
-            piece.state() instanceof PieceState.Gone gone && gone.how() == PieceStep.SCRAPPED;
-        scrapped += failed ? 1 : 0;
-      }
+      PieceBook.Fared fared = books.pieces().fared(design, LATEST);
+      made += fared.made();
+      scrapped += fared.scrapped();
     }
     if (made >= 10 && scrapped < made) {
       return Sourced.measured(scrapped / made, 0);

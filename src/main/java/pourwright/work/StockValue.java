@@ -49,12 +49,13 @@ public record StockValue(
         unpriced.add(lot.code());
       }
     }
-    List<Movement> movements = movements(books, lots.keySet());
+    List<Movement> movements = movements(books, material);
+    Map<Long, Long> received = received(movements);
     List<Entry> entries = new ArrayList<>();
     for (Movement movement : movements) {
       Lot lot = lots.get(movement.lot());
       if (lot != null) {
-        Entry entry = entry(movement, lot, received(movements, movement.lot()));
+        Entry entry = entry(movement, lot, received.getOrDefault(movement.lot(), 0L));
         entries.add(entry);
         if (movement.cause() == Cause.RECEIVED && lot.price() != null) {
           lastPaid = (double) lot.price().minor() / movement.change().units();
@@ -75,17 +76,9 @@ public record StockValue(
     return all;
   }
 
-  /** Movements of the lots in the order of writing, without those that were taken back. */
-  private static List<Movement> movements(Books books, Set<Long> lots) {
-    List<Movement> all = new ArrayList<>();
-    for (long lot : lots) {
-      String after = null;
-      do {
-        PageOf<Movement> page = books.lots().movements(lot, after, PAGE);
-        all.addAll(page.items());
-        after = page.next();
-      } while (after != null);
-    }
+  /** Movements of a material in the order of writing, without those that were taken back. */
+  private static List<Movement> movements(Books books, String material) {
+    List<Movement> all = new ArrayList<>(books.lots().ofMaterial(material));
     Set<Long> gone = new HashSet<>();
     for (Movement movement : all) {
       if (movement.reverses() != null) {
@@ -94,15 +87,18 @@ public record StockValue(
       }
     }
     all.removeIf(m -> gone.contains(m.id()));
-    all.sort(java.util.Comparator.comparingLong(Movement::id));
     return all;
   }
 
-  private static long received(List<Movement> movements, long lot) {
-    return movements.stream()
-        .filter(m -> m.lot() == lot && m.cause() == Cause.RECEIVED)
-        .mapToLong(m -> m.change().units())
-        .sum();
+  /** What was received of each lot. */
+  private static Map<Long, Long> received(List<Movement> movements) {
+    Map<Long, Long> received = new HashMap<>();
+    for (Movement movement : movements) {
+      if (movement.cause() == Cause.RECEIVED) {
+        received.merge(movement.lot(), movement.change().units(), Long::sum);
+      }
+    }
+    return received;
   }
 
   private static Entry entry(Movement movement, Lot lot, long received) {

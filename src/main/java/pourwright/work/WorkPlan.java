@@ -125,9 +125,11 @@ public record WorkPlan(
       }
     }
     Map<VesselKind, Integer> vessels = new TreeMap<>();
+    Map<Long, String> mixes = new HashMap<>(); // hundreds of pieces come from few casts
     for (String state : List.of("Dry", "Damp", "Hardened", "Green")) {
       for (Piece piece : pieces(books, state)) {
-        VesselKind kind = kind(books, book, piece);
+        String mix = mixes.computeIfAbsent(piece.madeIn(), batch -> mix(books, batch));
+        VesselKind kind = kind(book, piece.vesselDesign(), mix);
         if (kind != null && isFirst(piece) && !held.contains("" + piece.id())) {
           vessels.merge(kind, 1, Integer::sum);
         }
@@ -154,11 +156,14 @@ public record WorkPlan(
     return all;
   }
 
+  private static String mix(Books books, long batch) {
+    return books.batches().batch(batch).map(b -> b.plan().card()).orElse("");
+  }
+
   /** A vessel's mix is that of its cast; its finish is that of the candles it is written for. */
-  private static @Nullable VesselKind kind(Books books, CardBook book, Piece piece) {
-    String mix = books.batches().batch(piece.madeIn()).map(b -> b.plan().card()).orElse("");
+  private static @Nullable VesselKind kind(CardBook book, String vessel, String mix) {
     return book.all(CandleDesign.class).stream()
-        .filter(c -> c.vessel().equals(piece.vesselDesign()) && c.mix().equals(mix))
+        .filter(c -> c.vessel().equals(vessel) && c.mix().equals(mix))
         .map(VesselKind::of)
         .findFirst()
         .orElse(null);

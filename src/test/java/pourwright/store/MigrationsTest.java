@@ -26,7 +26,9 @@ class MigrationsTest {
           "common/V0001__books.sql", "e40a20ef394d0cce",
           "common/V0002__shelf_and_desk.sql", "6014d1a63cea776c",
           "postgresql/V0003__guards.sql", "4086c2dc545a8144",
-          "sqlite/V0003__guards.sql", "dfb9866da2b5e74d");
+          "sqlite/V0003__guards.sql", "dfb9866da2b5e74d",
+          "postgresql/V0004__still_open.sql", "9321ab9a73ff000a",
+          "sqlite/V0004__still_open.sql", "3cc5ae4ae0e043d5");
 
   private static Map<String, String> onDisk() throws IOException {
     Path root = Path.of("src/main/resources/db/migration");
@@ -82,7 +84,9 @@ class MigrationsTest {
     sql(
         folder.database(),
         "PRAGMA user_version = 2",
-        "DELETE FROM schema_history WHERE version = '0003'",
+        "DELETE FROM schema_history WHERE version IN ('0003', '0004')",
+        "DROP TABLE still_open",
+        "DROP INDEX piece_now_latest",
         "DROP TRIGGER movement_balance");
     dropGuards(folder.database());
     try (SqliteStore store = SqliteStore.open(folder)) {

@@ -6,6 +6,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import pourwright.card.CandleDesign;
 import pourwright.card.Card;
 import pourwright.card.CardBook;
@@ -26,6 +27,9 @@ public final class BoardPlace implements Place {
   private final Desk desk;
   private final VesselView view;
   private final Lengths numbers;
+  private volatile @Nullable Drawn drawn;
+
+  private record Drawn(String edition, BoardPage page) {}
 
   /** The place, with the clock and zone of the studio. */
   public BoardPlace(Desk desk) {
@@ -66,8 +70,18 @@ public final class BoardPlace implements Place {
     return desk.studio().look(Drawers::book);
   }
 
+  /** The drawn board, kept until a card changes. */
   private void show(Context http) {
-    CardBook book = book();
+    Drawn last = drawn;
+    String edition = desk.studio().look(books -> books.cards().edition());
+    if (last == null || !last.edition().equals(edition)) {
+      last = new Drawn(edition, page(book()));
+      drawn = last;
+    }
+    Show.page(http, "board/board.jte", last.page());
+  }
+
+  private BoardPage page(CardBook book) {
     List<BoardPage.Drawn> candles =
         book.all(CandleDesign.class).stream()
             .limit(DRAWN_MOST)
@@ -75,7 +89,7 @@ public final class BoardPlace implements Place {
             .toList();
     List<BoardPage.Drawn> vessels =
         book.all(Vessel.class).stream().limit(DRAWN_MOST).map(view::drawn).toList();
-    Show.page(http, "board/board.jte", new BoardPage(purpose(), candles, vessels, shelves(book)));
+    return new BoardPage(purpose(), candles, vessels, shelves(book));
   }
 
   private List<BoardPage.Shelf> shelves(CardBook book) {

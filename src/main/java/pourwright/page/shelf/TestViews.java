@@ -49,8 +49,8 @@ final class TestViews {
   }
 
   private ShelfPage.Line line(Books books, BurnTest test) {
-    Verdict verdict = verdict(books, test);
-    String word = test.closed() == null ? verdict.outcome().word() : test.closed().verdict();
+    BurnTest.Closed closed = test.closed();
+    String word = closed == null ? verdict(books, test).outcome().word() : closed.verdict();
     return new ShelfPage.Line(
         "/shelf/test/" + test.id(),
         "Test " + test.id() + ": " + test.candle() + ", version " + test.candleVersion(),

@@ -17,12 +17,14 @@ import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.Outcome;
 import pourwright.work.SlateBook;
+import pourwright.work.StockValues;
 
 /** What a piece truly costs, its price and what it leaves. */
 public final class SlatePlace implements Place {
   private static final double MARGIN_MOST = 80;
   private static final double PERCENT = 100;
   private final Desk desk;
+  private final StockValues values = new StockValues();
 
   /** The place, with the clock and zone of the studio. */
   public SlatePlace(Desk desk) {
@@ -53,7 +55,7 @@ public final class SlatePlace implements Place {
   }
 
   private <T> T look(Function<SlateBook, T> reading) {
-    return desk.studio().look((Books books) -> reading.apply(new SlateBook(books)));
+    return desk.studio().look((Books books) -> reading.apply(new SlateBook(books, values)));
   }
 
   private SlatePage page(Optional<Form> typed) {
