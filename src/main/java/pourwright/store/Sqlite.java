@@ -50,23 +50,16 @@ final class Sqlite {
 
   /** Opens the one connection that writes. */
   Connection writer() throws SQLException {
-    Connection connection = open("IMMEDIATE");
-    try (Statement statement = connection.createStatement()) {
-      statement.execute("PRAGMA journal_mode = WAL");
-    }
-    return connection;
+    return open("IMMEDIATE", "journal_mode = WAL");
   }
 
   /** Opens a connection that cannot write. */
   Connection reader() throws SQLException {
-    Connection connection = open("DEFERRED");
-    try (Statement statement = connection.createStatement()) {
-      statement.execute("PRAGMA query_only = 1");
-    }
-    return connection;
+    return open("DEFERRED", "query_only = 1");
   }
 
-  private Connection open(String transactionMode) throws SQLException {
+  /** Opens a connection with its settings, or none: one that fails half-way is closed again. */
+  private Connection open(String transactionMode, String own) throws SQLException {
     Properties properties = new Properties();
     properties.setProperty("transaction_mode", transactionMode);
     Connection connection = JDBC.createConnection(url, properties);
@@ -76,8 +69,12 @@ final class Sqlite {
       }
       statement.execute("PRAGMA synchronous = " + synchronous);
       statement.execute("PRAGMA fullfsync = 1");
+      statement.execute("PRAGMA " + own);
+      return connection;
+    } catch (SQLException e) {
+      connection.close();
+      throw e;
     }
-    return connection;
   }
 
   /**

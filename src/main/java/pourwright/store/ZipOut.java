@@ -22,6 +22,7 @@ import java.util.zip.ZipOutputStream;
 final class ZipOut implements AutoCloseable {
   private final Path target;
   private final Path fresh;
+  private final OutputStream raw;
   private final ZipOutputStream zip;
   private final List<Manifest.Member> members = new ArrayList<>();
   private boolean open = true;
@@ -29,7 +30,8 @@ final class ZipOut implements AutoCloseable {
   ZipOut(Path target) throws IOException {
     this.target = target.toAbsolutePath();
     this.fresh = this.target.resolveSibling(".fresh-" + this.target.getFileName());
-    this.zip = new ZipOutputStream(Files.newOutputStream(fresh), StandardCharsets.UTF_8);
+    this.raw = Files.newOutputStream(fresh);
+    this.zip = new ZipOutputStream(raw, StandardCharsets.UTF_8);
     StudioFolder.own(fresh, "rw-------");
   }
 
@@ -83,10 +85,15 @@ final class ZipOut implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    if (open) {
-      zip.close();
+    try {
+      if (open) {
+        zip.close();
+      }
+    } finally {
+      // On a full disk the zip cannot end itself; the file below is let go of all the same.
+      raw.close();
+      Files.deleteIfExists(fresh);
     }
-    Files.deleteIfExists(fresh);
   }
 
   /** Counts what goes through. */
