@@ -22,7 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.work.Act;
 
-/** A disk that is full: code 14, nothing half-written, and all is well once there is space again. */
+/**
+ * A disk that is full: code 14, nothing half-written, and all is well once there is space again.
+ */
 @Tag("long")
 class FullDiskTest {
   @TempDir private Path home = Path.of("");

@@ -33,7 +33,9 @@ import pourwright.store.StudioFolder;
 class OnlySqliteOpensTheBooksTest {
   @TempDir private Path home = Path.of("");
 
-  /** The openings of the database in a trace with call stacks that SQLite's library did not make. */
+  /**
+   * The openings of the database in a trace with call stacks that SQLite's library did not make.
+   */
   static List<String> strange(List<String> trace) {
     List<String> strange = new ArrayList<>();
     Map<String, String> unfinished = new HashMap<>();
@@ -112,8 +114,7 @@ class OnlySqliteOpensTheBooksTest {
   void aStudioThatServesPagesAndBacksItselfUpLeavesTheBooksToSqlite() throws Exception {
     assumeTrue(canTrace(), "strace with call stacks");
     Path data = home.resolve("studio");
-    List<String> command =
-        List.of("--port", "0", "--no-browser", "--data", data.toString());
+    List<String> command = List.of("--port", "0", "--no-browser", "--data", data.toString());
     Process process = traced(command);
     try {
       String address = await(() -> DataFolder.addressIn(data));
