@@ -144,7 +144,7 @@ public abstract class BrowserTest {
   }
 
   @AfterEach
-  void closeWindows() {
+  protected void closeWindows() {
     opened.forEach(BrowserContext::close);
     opened.clear();
   }

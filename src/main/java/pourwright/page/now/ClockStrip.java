@@ -59,19 +59,26 @@ final class ClockStrip {
       Placed to = places.get(span.toStep());
       if (from != null && to != null && span.resource().startsWith("mold:")) {
         add(
-            span.resource().substring(5),
+            span.resource().substring(5).replace('-', ' '),
             from.startMin(),
             to.endMin(),
-            span.amount() + " taken",
+            span.amount() + " in use",
             "mold");
       }
     }
     for (Placed placed : plan.placed()) {
       Step step = steps.get(placed.step());
       if (step != null && step.kind() == StepKind.WAIT && rows.size() < ROWS_MAX) {
-        add(step.batch() + " waits", placed.startMin(), placed.endMin(), step.words(), "wait");
+        add(waits(step), placed.startMin(), placed.endMin(), step.words(), "wait");
       }
     }
+  }
+
+  /** The thing that waits, by the words after the colon, e.g. "4 Bollard". */
+  private static String waits(Step step) {
+    String words = step.words();
+    String thing = words.substring(words.lastIndexOf(':') + 1).strip();
+    return step.batch() + ", " + (thing.length() > 12 ? thing.substring(0, 11) + "\u2026" : thing);
   }
 
   private static String row(@Nullable String person) {

@@ -5,9 +5,13 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import pourwright.material.Material;
 import pourwright.order.OrderLine;
 import pourwright.page.Desk;
@@ -16,6 +20,7 @@ import pourwright.plan.LastDay;
 import pourwright.plan.MakePlan;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
+import pourwright.plan.PourJob;
 import pourwright.plan.Step;
 import pourwright.plan.StepKind;
 import pourwright.work.WorkPlan;
@@ -31,6 +36,7 @@ import pourwright.work.WorkPlan;
  * @param shortOf materials that are short
  * @param lastDays the last day to cast for the nearest parcels
  * @param trouble why there is no plan, else empty
+ * @param waiting true while the first plan is being worked out
  */
 public record NowPage(
     String purpose,
@@ -40,13 +46,19 @@ public record NowPage(
     List<Line> late,
     List<Line> shortOf,
     List<Line> lastDays,
-    String trouble) {
+    String trouble,
+    boolean waiting) {
 
   private static final int SHOWN = 8;
   private static final int LAST_DAYS = 3;
 
   /** One line: when or how much, and what. */
   public record Line(String when, String what) {}
+
+  /** Whether there is a plan to speak of. */
+  public boolean planned() {
+    return !strip.isEmpty();
+  }
 
   static NowPage of(String purpose, Desk desk, WorkAhead.Made made) {
     DateTimeFormatter full =
@@ -55,12 +67,20 @@ public record NowPage(
     WorkPlan plan = made.plan();
     if (plan == null) {
       return new NowPage(
-          purpose, day, "", List.of(), List.of(), List.of(), List.of(), made.trouble());
+          purpose,
+          day,
+          "",
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          made.trouble(),
+          made.notYet());
     }
     Plan work = plan.plan();
     String trouble = String.join("; ", plan.reasons());
     if (made.leftOut() > 0) {
-      trouble += made.leftOut() + " further order lines are not planned yet.";
+      trouble += (trouble.isEmpty() ? "" : "; ") + made.leftOut() + " further order lines are not planned yet.";
     }
     return new NowPage(
         purpose,
@@ -70,7 +90,8 @@ public record NowPage(
         work == null ? List.of() : late(plan, work),
         shortOf(plan),
         made.lastDays(),
-        trouble);
+        trouble,
+        false);
   }
 
   private static List<Line> next(WorkPlan plan, Plan work, Desk desk) {
@@ -89,14 +110,17 @@ public record NowPage(
   }
 
   private static List<Line> late(WorkPlan plan, Plan work) {
-    List<Line> lines = new ArrayList<>();
+    Map<String, Integer> days = new LinkedHashMap<>();
     for (Goal goal : plan.problem().goals()) {
       int over = work.at(goal.lastStep()).endMin() - goal.dueMin();
-      if (over > 0 && lines.size() < SHOWN) {
-        lines.add(new Line((over + 1439) / 1440 + " d late", goal.words()));
+      if (over > 0) {
+        days.merge(goal.words(), (over + 1439) / 1440, Math::max);
       }
     }
-    return lines;
+    return days.entrySet().stream()
+        .limit(SHOWN)
+        .map(e -> new Line(e.getValue() + " d late", e.getKey()))
+        .toList();
   }
 
   private static List<Line> shortOf(WorkPlan plan) {
@@ -117,13 +141,18 @@ public record NowPage(
     return lines;
   }
 
-  /** For lines that wait for a pour; one whose day has gone says so. */
+  /** For lines that wait for a cast; one whose day has gone says so. */
   static List<Line> lastDays(WorkPlan plan) {
     List<Line> lines = new ArrayList<>();
+    Set<String> ofCasts =
+        plan.make().pours().stream()
+            .filter(p -> !p.after().isEmpty())
+            .map(PourJob::key)
+            .collect(Collectors.toSet());
     for (MakePlan.Served served : plan.make().served()) {
       OrderLine line = served.line();
       LocalDate due = line.dueOn();
-      if (served.pours().isEmpty()
+      if (Collections.disjoint(served.pours(), ofCasts)
           || due == null
           || lines.size() >= LAST_DAYS
           || due.isBefore(plan.inHand().today())) {

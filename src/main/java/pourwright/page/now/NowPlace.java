@@ -38,6 +38,10 @@ public final class NowPlace implements Place {
   }
 
   private void show(Context http) {
-    Show.page(http, "now/now.jte", NowPage.of(purpose(), desk, ahead.get()));
+    NowPage page = NowPage.of(purpose(), desk, ahead.get());
+    if (page.waiting()) {
+      http.header("Refresh", "2");
+    }
+    Show.page(http, "now/now.jte", page);
   }
 }

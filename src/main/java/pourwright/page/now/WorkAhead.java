@@ -29,7 +29,7 @@ public final class WorkAhead {
   private static final long FIRST_WAIT_MILLIS = 600;
   private static final int LINES_MAX = 60;
   private static final Made NOT_YET =
-      new Made(Instant.EPOCH, null, List.of(), "The plan is being worked out; load again.", 0);
+      new Made(Instant.EPOCH, null, List.of(), "", 0);
 
   private final Desk desk;
   private final ExecutorService worker =
@@ -66,6 +66,11 @@ public final class WorkAhead {
     public Made {
       lastDays = List.copyOf(lastDays);
     }
+
+    /** True before the first plan is there. */
+    boolean notYet() {
+      return at.equals(Instant.EPOCH);
+    }
   }
 
   /** The plan there is; begins the next where it is older than a minute. */
@@ -75,7 +80,7 @@ public final class WorkAhead {
       return last;
     }
     Future<?> work = begin();
-    if (!last.equals(NOT_YET)) {
+    if (!last.notYet()) {
       return last;
     }
     try {

@@ -45,9 +45,8 @@ public record ImportPage(
           file,
           name,
           "Nothing was taken: "
-              + bad.lines().size()
-              + " lines are bad. Mend them in the shop's"
-              + " file and choose it again.",
+              + (bad.lines().size() == 1 ? "1 line is bad" : bad.lines().size() + " lines are bad")
+              + ". Mend it in the shop's file and choose the file again.",
           shown(bad.detected()),
           trouble,
           List.of(),
@@ -104,8 +103,9 @@ public record ImportPage(
                 + changes.same().size()
                 + " lines are in the book already; nothing would"
                 + " change."
-            : changes.added().size()
-                + " lines are new, "
+            : (changes.added().size() == 1
+                    ? "1 line is new, "
+                    : changes.added().size() + " lines are new, ")
                 + changes.edited().size()
                 + " changed, "
                 + changes.cancelled().size()
@@ -123,7 +123,11 @@ public record ImportPage(
         !changes.isNothing());
   }
 
+  /** How it was read, as far as the reading got. */
   private static List<String> shown(OrderImport.Detected detected) {
+    if (detected.encoding().isEmpty()) {
+      return List.of();
+    }
     List<String> lines = new ArrayList<>();
     lines.add(detected.format() + ", " + detected.encoding() + ", " + detected.rows() + " lines");
     lines.add("between columns: " + detected.delimiter());
