@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import pourwright.batch.Batch;
@@ -46,6 +47,24 @@ final class DemoMaking {
   /** Finished candles of a design, oldest first. */
   Deque<Long> shelf(String design) {
     return shelf.computeIfAbsent(design, d -> new ArrayDeque<>());
+  }
+
+  /** How many finished candles may be sold, as far as they are asked for; what is held is set by. */
+  int free(String design, int wanted) {
+    Deque<Long> shelf = shelf(design);
+    if (history.studio().look(books -> books.holds().standing()).isEmpty()) {
+      return shelf.size();
+    }
+    int free = 0;
+    for (Iterator<Long> pieces = shelf.iterator(); pieces.hasNext() && free < wanted; ) {
+      long piece = pieces.next();
+      if (history.studio().look(books -> books.holds().stopping(piece)).isEmpty()) {
+        free++;
+      } else {
+        pieces.remove();
+      }
+    }
+    return free;
   }
 
   /** Vessels that may be poured into. */

@@ -2,15 +2,19 @@ package pourwright.main;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.PieceStep;
 import pourwright.card.CandleDesign;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
+import pourwright.plan.InHand;
+import pourwright.plan.VesselKind;
 import pourwright.work.AdvancePieces;
 
 /** Orders of the demo studio: they come with the season, some go out late. */
@@ -20,10 +24,14 @@ final class DemoShop {
     0.6, 0.7, 0.8, 0.8, 0.9, 0.6, 0.5, 0.6, 0.9, 1.2, 1.9, 2.3
   };
 
+  private static final int PATIENCE_DAYS = 24;
+
   private final DemoHistory history;
   private final DemoMaking making;
   private final List<CandleDesign> designs;
   private final Map<String, Order> open = new LinkedHashMap<>();
+  private final Map<String, OrderLine> asked = new LinkedHashMap<>();
+  private @Nullable OrderLine late;
   private int number = 1000;
 
   DemoShop(DemoHistory history, DemoMaking making, List<CandleDesign> designs) {
@@ -71,16 +79,92 @@ final class DemoShop {
     return (int) (designs.size() * u * u);
   }
 
-  /** Picks and sends what can be filled from the shelf, oldest order first. */
+  /**
+   * Picks and sends what can be filled from the shelf, oldest order first. Who has waited too long
+   * takes her order back.
+   */
   void send() {
+    LocalDate patience = history.today().minusDays(PATIENCE_DAYS);
     for (Order order : new ArrayList<>(open.values())) {
       boolean enough =
-          order.lines().stream().allMatch(l -> making.shelf(l.design()).size() >= l.quantity());
+          order.lines().stream()
+              .allMatch(l -> making.free(l.design(), l.quantity()) >= l.quantity());
       if (enough) {
         fill(order);
         open.remove(order.number());
+      } else if (order.dueOn().filter(due -> due.isBefore(patience)).isPresent()) {
+        history.studio().orders.move(history.act(), order.number(), OrderState.CANCELLED);
+        open.remove(order.number());
       }
     }
+  }
+
+  /** An order for the scarcest design that was taken too lightly. */
+  void promiseTooMuch(LocalDate due, InHand have) {
+    CandleDesign design = scarcest(have).get(0);
+    late = new OrderLine("U" + number++, design.code(), 1, 5, due, null);
+    keep("wholesale", late);
+  }
+
+  /**
+   * What came in last: a few pieces more than there are, for days to come; and the buyer of the
+   * late order wants three more than the shelf can give.
+   */
+  void lastOrders(InHand have) {
+    OrderLine before = late;
+    if (before != null) {
+      int pieces = Math.max(before.quantity(), have.candles().getOrDefault(before.design(), 0) + 3);
+      keep(
+          "wholesale",
+          new OrderLine(before.order(), before.design(), 1, pieces, before.dueOn(), null));
+    }
+    int days = 20;
+    for (CandleDesign design : scarcest(have).subList(0, 3)) {
+      want(design, spare(have, design) + 2 + history.random().nextInt(3), days);
+      days += 14;
+    }
+    CandleDesign toCast =
+        scarcest(have).stream()
+            .min(Comparator.comparingInt(d -> spare(have, d) + vessels(have, d)))
+            .orElseThrow();
+    want(toCast, spare(have, toCast) + vessels(have, toCast) + 3, 62);
+  }
+
+  private static int vessels(InHand have, CandleDesign design) {
+    return have.vessels().getOrDefault(VesselKind.of(design), 0);
+  }
+
+  private void want(CandleDesign design, int pieces, int inDays) {
+    LocalDate due = history.today().plusDays(inDays);
+    keep(
+        pieces > 9 ? "wholesale" : "shop",
+        new OrderLine("U" + number++, design.code(), 1, pieces, due, null));
+  }
+
+  private void keep(String channel, OrderLine line) {
+    Order order = new Order(line.order(), channel, null, OrderState.OPEN, List.of(line));
+    history.studio().orders.take(history.act(), order);
+    asked.put(line.order(), line);
+  }
+
+  /** How many of a design are there that no order waits for. */
+  private int spare(InHand have, CandleDesign design) {
+    int there = have.candles().getOrDefault(design.code(), 0);
+    int also =
+        asked.values().stream()
+            .filter(l -> l.design().equals(design.code()))
+            .mapToInt(OrderLine::quantity)
+            .sum();
+    return Math.max(0, there - wanted(design.code()) - also);
+  }
+
+  /** Designs other than that of the late order, those with the fewest pieces to spare first. */
+  private List<CandleDesign> scarcest(InHand have) {
+    OrderLine not = late;
+    return designs.stream()
+        .filter(d -> not == null || !d.code().equals(not.design()))
+        .sorted(Comparator.comparingInt(d -> spare(have, d)))
+        .toList();
   }
 
   private void fill(Order order) {
@@ -100,7 +184,7 @@ final class DemoShop {
   }
 
   private void move(
-      List<Long> pieces, PieceStep step, @org.jspecify.annotations.Nullable Long line) {
+      List<Long> pieces, PieceStep step, @Nullable Long line) {
     history
         .studio()
         .advancePieces

@@ -17,6 +17,7 @@ import pourwright.material.Material;
 import pourwright.material.MaterialBook;
 import pourwright.material.MaterialKind;
 import pourwright.material.ShelfLife;
+import pourwright.plan.InHand;
 import pourwright.quantity.Sourced;
 import pourwright.work.AttachmentFiles;
 import pourwright.work.Drawer;
@@ -24,6 +25,7 @@ import pourwright.work.Drawers;
 import pourwright.work.SaveCard;
 import pourwright.work.Subject;
 import pourwright.work.UnitOfWork;
+import pourwright.work.WorkPlan;
 
 /**
  * Undercroft Lantern Works with its years of history. Everything is invented and used for nothing
@@ -104,6 +106,15 @@ final class DemoStudio {
     history.on(
         bad.isAfter(first) ? bad : first.plusDays(30), () -> stock.receiveBadLot("scent-hearth"));
     history.on(bad.plusWeeks(9), this::holdBadLot);
+    history.at(
+        history.end().minus(Duration.ofDays(25)),
+        () ->
+            shop.promiseTooMuch(
+                LocalDate.ofInstant(history.end(), history.zone()).minusDays(2), inHand()));
+  }
+
+  private InHand inHand() {
+    return history.studio().look(books -> WorkPlan.inHand(books, book, history.today()));
   }
 
   private void layCards() {
@@ -235,6 +246,7 @@ final class DemoStudio {
 
   /** What is going on at this moment: a mold near its end, a timer that runs. */
   private void today() {
+    shop.lastOrders(inHand());
     int life = Math.max(20, (int) Math.round(making.bollardCasts() * 1.04));
     Mold mold =
         book.all(Mold.class).stream()

@@ -103,11 +103,7 @@ public record WorkPlan(
 
   /** What is there: candles that may be sold or soon may, vessels on their way, lots. */
   public static InHand inHand(Books books, CardBook book, LocalDate today) {
-    Set<String> held =
-        books.holds().standing().stream()
-            .filter(h -> h.subject().kind() == Subject.Kind.PIECE)
-            .map(h -> h.subject().id())
-            .collect(Collectors.toSet());
+    boolean holds = !books.holds().standing().isEmpty();
     Set<String> heldDesigns =
         books.holds().standing().stream()
             .filter(h -> h.subject().kind() == Subject.Kind.CARD)
@@ -118,7 +114,7 @@ public record WorkPlan(
       for (Piece piece : pieces(books, state)) {
         String design = piece.candle().orElse("");
         if (isFirst(piece)
-            && !held.contains("" + piece.id())
+            && !(holds && isHeld(books, piece))
             && !heldDesigns.contains("candle/" + design)) {
           candles.merge(design, 1, Integer::sum);
         }
@@ -130,7 +126,7 @@ public record WorkPlan(
       for (Piece piece : pieces(books, state)) {
         String mix = mixes.computeIfAbsent(piece.madeIn(), batch -> mix(books, batch));
         VesselKind kind = kind(book, piece.vesselDesign(), mix);
-        if (kind != null && isFirst(piece) && !held.contains("" + piece.id())) {
+        if (kind != null && isFirst(piece) && !(holds && isHeld(books, piece))) {
           vessels.merge(kind, 1, Integer::sum);
         }
       }
@@ -138,6 +134,11 @@ public record WorkPlan(
     Map<String, List<Shelf>> shelves =
         books.lots().allShelves().stream().collect(Collectors.groupingBy(s -> s.lot().material()));
     return new InHand(candles, vessels, shelves, today);
+  }
+
+  /** Held itself, or through a lot, a card or a batch that it is made of. */
+  private static boolean isHeld(Books books, Piece piece) {
+    return !books.holds().stopping(piece.id()).isEmpty();
   }
 
   private static boolean isFirst(Piece piece) {

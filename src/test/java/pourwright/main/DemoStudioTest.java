@@ -5,16 +5,70 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import pourwright.order.OrderState;
+import pourwright.page.now.WorkAhead;
+import pourwright.plan.ForwardRule;
+import pourwright.plan.Goal;
+import pourwright.plan.Plan;
+import pourwright.plan.StepKind;
 import pourwright.work.PieceBook;
+import pourwright.work.WorkPlan;
 
 /** The invented studio's history holds what the demo is to show. */
 @Tag("long")
 class DemoStudioTest {
+  /** Laid out on any day, it has work for today; the days are those of both seasons. */
+  @ParameterizedTest
+  @ValueSource(strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
+  void onAnyDayThereIsSomethingToCastToPourAndOneOrderIsLate(String day, @TempDir Path folder) {
+    Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);
+    try (Wiring wiring = Wiring.open(folder, "", clock)) {
+      DemoStudio.make(
+          wiring.store().unitOfWork(),
+          wiring.studio().files(),
+          new DemoStudio.Spec(2, 17),
+          clock.instant(),
+          ZoneOffset.UTC);
+      WorkPlan plan =
+          wiring
+              .studio()
+              .look(
+                  books ->
+                      WorkPlan.of(
+                          books,
+                          WorkAhead.open(books),
+                          clock.instant(),
+                          ZoneOffset.UTC,
+                          new ForwardRule()));
+      assertThat(plan.reasons()).isEmpty();
+      assertThat(plan.make().casts()).isNotEmpty();
+      assertThat(plan.make().pours()).isNotEmpty();
+      Plan work = Objects.requireNonNull(plan.plan());
+      List<String> late =
+          plan.problem().goals().stream()
+              .filter(g -> work.at(g.lastStep()).endMin() > g.dueMin())
+              .map(Goal::words)
+              .toList();
+      assertThat(late).isNotEmpty().hasSizeLessThan(6);
+      LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+      assertThat(
+              plan.problem().stepsByKey().values().stream()
+                  .filter(step -> step.kind() != StepKind.WAIT)
+                  .map(step -> plan.problem().clock(work.at(step.key()).startMin()).toLocalDate())
+                  .filter(start -> !start.isAfter(today.plusDays(3))))
+          .hasSizeGreaterThan(3);
+    }
+  }
+
   @Test
   void twoYearsHoldOrdersTestsABadLotAndAWornMold(@TempDir Path folder) {
     Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
