@@ -49,7 +49,9 @@ final class DemoMaking {
     return shelf.computeIfAbsent(design, d -> new ArrayDeque<>());
   }
 
-  /** How many finished candles may be sold, as far as they are asked for; what is held is set by. */
+  /**
+   * How many finished candles may be sold, as far as they are asked for; what is held is set by.
+   */
   int free(String design, int wanted) {
     Deque<Long> shelf = shelf(design);
     if (history.studio().look(books -> books.holds().standing()).isEmpty()) {

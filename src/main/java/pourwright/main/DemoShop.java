@@ -183,8 +183,7 @@ final class DemoShop {
     history.studio().orders.move(history.act(), order.number(), OrderState.SENT);
   }
 
-  private void move(
-      List<Long> pieces, PieceStep step, @Nullable Long line) {
+  private void move(List<Long> pieces, PieceStep step, @Nullable Long line) {
     history
         .studio()
         .advancePieces

@@ -80,7 +80,10 @@ public record NowPage(
     Plan work = plan.plan();
     String trouble = String.join("; ", plan.reasons());
     if (made.leftOut() > 0) {
-      trouble += (trouble.isEmpty() ? "" : "; ") + made.leftOut() + " further order lines are not planned yet.";
+      trouble +=
+          (trouble.isEmpty() ? "" : "; ")
+              + made.leftOut()
+              + " further order lines are not planned yet.";
     }
     return new NowPage(
         purpose,

@@ -28,8 +28,7 @@ public final class WorkAhead {
   private static final Duration FRESH = Duration.ofSeconds(60);
   private static final long FIRST_WAIT_MILLIS = 600;
   private static final int LINES_MAX = 60;
-  private static final Made NOT_YET =
-      new Made(Instant.EPOCH, null, List.of(), "", 0);
+  private static final Made NOT_YET = new Made(Instant.EPOCH, null, List.of(), "", 0);
 
   private final Desk desk;
   private final ExecutorService worker =

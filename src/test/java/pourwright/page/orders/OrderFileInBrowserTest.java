@@ -171,7 +171,8 @@ class OrderFileInBrowserTest extends BrowserTest {
     look(page, file("empty.csv", new byte[0]));
     assertThat(page.locator("main").innerText()).contains("Please choose the shop's file.");
     look(page, file("picture.csv", new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2, 3}));
-    assertThat(page.locator("section:has(#came)").innerText()).contains("Nothing was taken", "Line 1: there is a zero byte")
+    assertThat(page.locator("section:has(#came)").innerText())
+        .contains("Nothing was taken", "Line 1: there is a zero byte")
         .doesNotContain("0 lines");
     assertThat(axe(page)).isEmpty();
   }
