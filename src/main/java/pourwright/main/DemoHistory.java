@@ -29,7 +29,7 @@ final class DemoHistory {
   record Size(int years, double castsPerWeek, int piecesPerCast, boolean busy) {
     /** A small studio of so many years, or a busy one from five years on. */
     static Size of(int years) {
-      return years >= 5 ? new Size(years, 31, 5, true) : new Size(years, 1.3, 6, false);
+      return years >= 5 ? new Size(years, 34, 5, true) : new Size(years, 1.3, 6, false);
     }
   }
 

@@ -191,7 +191,7 @@ final class DemoStudio {
       for (int i = 0; i < counts; i++) {
         history.on(monday.plusDays(2), stock::count);
       }
-      int deliveries = history.size().busy() ? 4 : week % 4 == 0 ? 1 : 0;
+      int deliveries = history.size().busy() ? 6 : week % 4 == 0 ? 1 : 0;
       for (int i = 0; i < deliveries; i++) {
         history.on(monday.plusDays(i % 5), this::deliver);
       }

@@ -50,7 +50,7 @@ final class DemoTests {
     for (BurnTest.Sample sample : samples) {
       BurnTest.Cycle cycle =
           history.studio().burnTests.light(history.act(), test, sample.id()).made();
-      int looks = history.size().busy() ? 11 : 4;
+      int looks = history.size().busy() ? 9 : 4;
       for (int look = 0; look <= looks; look++) {
         history
             .studio()
