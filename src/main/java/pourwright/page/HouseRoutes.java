@@ -15,6 +15,7 @@ import pourwright.page.guard.Door;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.Sessions;
 import pourwright.page.guard.TurnedAway;
+import pourwright.page.words.Language;
 
 /** What belongs to the house and to no place: door, files, health, sign-in, look, errors. */
 public final class HouseRoutes {
@@ -50,6 +51,7 @@ public final class HouseRoutes {
     routes.get("/devices", this::devices);
     routes.post("/devices/end", this::endDevice);
     routes.post("/look", this::look);
+    routes.post("/language", this::language);
     routes.post("/own-studio", this::ownStudio);
     routes.get("/help", http -> Show.page(http, "desk/help.jte", site.places()));
     routes.exception(TurnedAway.class, this::turnedAway);
@@ -112,6 +114,16 @@ public final class HouseRoutes {
   private void look(Context http) {
     Form form = Form.of(http);
     shell.remember(http, "look", new Look(form.value("scheme"), form.value("contrast")).cookie());
+    back(http, form);
+  }
+
+  private void language(Context http) {
+    Form form = Form.of(http);
+    Language.tagged(form.value("language")).ifPresent(l -> Show.rememberLanguage(http, l));
+    back(http, form);
+  }
+
+  private static void back(Context http, Form form) {
     String back = form.value("back");
     boolean own = back.startsWith("/") && !back.startsWith("//") && !back.contains("\\");
     http.redirect(own ? back : "/", HttpStatus.SEE_OTHER);

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pourwright.page.guard.Door;
+import pourwright.page.words.Interpreter;
+import pourwright.page.words.Language;
 
 /** Puts the frame around pages: navigation, token, timers, what was said last. */
 final class Shell {
@@ -69,7 +71,7 @@ final class Shell {
 
   /** A whole page; what was said last is said on it. */
   String render(Context http, String template, Object page) {
-    return render(frame(http, http.path(), takeSaid(http)), template, page);
+    return render(http, frame(http, http.path(), takeSaid(http)), template, page);
   }
 
   /** A part of the page that asked for it, whose path it gives as {@code back}. */
@@ -77,14 +79,14 @@ final class Shell {
     String back = http.queryParam("back");
     boolean own = back != null && back.startsWith("/") && !back.startsWith("//");
     String path = back != null && own ? back : http.path();
-    return render(frame(http, path, Optional.empty()), template, page);
+    return render(http, frame(http, path, Optional.empty()), template, page);
   }
 
-  private String render(Frame frame, String template, Object page) {
+  private String render(Context http, Frame frame, String template, Object page) {
     Map<String, Object> parameters = new LinkedHashMap<>();
     parameters.put("frame", frame);
     parameters.put("page", page);
-    return templates.render(template, parameters);
+    return Interpreter.page(language(http), templates.render(template, parameters));
   }
 
   void say(Context http, Said said) {
@@ -131,6 +133,12 @@ final class Shell {
 
   private Look look(Context http) {
     return Look.of(remembered(http, "look"));
+  }
+
+  /** The language of this device; that of the studio's numbers and dates when it did not choose. */
+  Language language(Context http) {
+    return Language.tagged(remembered(http, "language"))
+        .orElseGet(() -> Language.of(desk.locale()));
   }
 
   /** What this device was asked to remember, or an empty string. */

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import pourwright.page.words.Language;
 
 /** The last line of a handler: show a page, a part of one, a file, or what came of an act. */
 public final class Show {
@@ -67,5 +68,15 @@ public final class Show {
   /** Remembers who works at this device; an empty string forgets. */
   public static void rememberInitials(Context http, String initials) {
     Shell.of(http).remember(http, "hand", initials);
+  }
+
+  /** The language in which this device reads the pages. */
+  public static Language language(Context http) {
+    return Shell.of(http).language(http);
+  }
+
+  /** Remembers in which language this device reads the pages. */
+  public static void rememberLanguage(Context http, Language language) {
+    Shell.of(http).remember(http, "language", language.tag());
   }
 }
