@@ -150,7 +150,7 @@ public sealed interface PieceState {
 
     @Override
     public String words() {
-      return tightness == Tightness.NONE ? "damp" : "proved tight, damp from the test";
+      return tightness == Tightness.NONE ? "damp" : "proved tight, damp again";
     }
 
     @Override

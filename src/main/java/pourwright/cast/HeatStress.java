@@ -79,6 +79,24 @@ public final class HeatStress {
   }
 
   /**
+   * Litres of saturated steam that a gram of water in a wet wall becomes. Source: Wagner and Pruss
+   * (2002), equation 2.7, density of saturated vapour; coefficients from memory, met by the steam
+   * tables.
+   */
+  public static double steamLitresPerGram(double celsius) {
+    Check.between("celsius", celsius, 0, 370);
+    double t = 1 - (celsius + 273.15) / 647.096;
+    double sum =
+        -2.03150240 * Math.pow(t, 2 / 6.0)
+            - 2.68302940 * Math.pow(t, 4 / 6.0)
+            - 5.38626492 * Math.pow(t, 8 / 6.0)
+            - 17.2991605 * Math.pow(t, 18 / 6.0)
+            - 44.7586581 * Math.pow(t, 37 / 6.0)
+            - 63.9201063 * Math.pow(t, 71 / 6.0);
+    return 1 / (322 * Math.exp(sum));
+  }
+
+  /**
    * Conductivity of a dry dense casting, lower curve, in W/(m·K). Source: EN 1992-1-2, from memory.
    */
   public static double conductivityLow(double celsius) {

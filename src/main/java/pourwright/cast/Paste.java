@@ -61,4 +61,15 @@ public final class Paste {
     double t = Math.max(0, days - startDays);
     return perDay * t / (1 + perDay * t);
   }
+
+  /**
+   * Strength of a portland casting kept at 20 °C over that at 28 days, {@code e^(s(1−√(28/t)))}.
+   * Source: EN 1992-1-1, 3.1.2, from memory.
+   *
+   * @param s 0.20 for rapid, 0.25 for normal, 0.38 for slow cements
+   * @param days above zero
+   */
+  public static double european(double s, double days) {
+    return Math.exp(s * (1 - Math.sqrt(28 / Check.positive("days", days))));
+  }
 }

@@ -232,12 +232,15 @@ final class DataCommands {
     }
   }
 
-  @Command(name = "bench", description = "Measures: pages, burn, psplib or store.")
+  @Command(name = "bench", description = "Measures: pages, burn, psplib, defects or store.")
   static final class Bench implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();
 
-    @Parameters(index = "0", paramLabel = "WHICH", description = "pages, burn, psplib or store.")
+    @Parameters(
+        index = "0",
+        paramLabel = "WHICH",
+        description = "pages, burn, psplib, defects or store.")
     private String which = "";
 
     @Parameters(index = "1..*", paramLabel = "MORE", description = "What the benchmark takes.")

@@ -22,9 +22,10 @@ final class Benches {
         case "psplib" -> new PsplibBench(new ProjectPlanner(), out).run(rest);
         case "pages" -> new PagesBench(out).run(rest);
         case "burn" -> new BurnBench(out).run(rest);
+        case "defects" -> new DefectsBench(out).run(rest);
         default ->
             throw new RefusedInput(
-                "'" + name + "' is not a bench", "", "known: burn, pages, psplib");
+                "'" + name + "' is not a bench", "", "known: burn, defects, pages, psplib");
       };
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import pourwright.cast.Absorption.Gain;
 import pourwright.cast.HeatStress.Wall;
 import pourwright.quantity.FirstOrder;
@@ -85,6 +87,34 @@ class CheckValuesTest {
   @Test
   void strengthGrowsAlongAHyperbola() {
     assertThat(40 * Paste.hyperbola(0.25, 0.3, 7)).isCloseTo(25.05, within(0.01));
+  }
+
+  /** 28: ASTM C928, table 1, and NIST SP 811; 3000 psi is 20.68 MPa, not the 27.58 of 4000. */
+  @Test
+  void classesOfRapidMixes() {
+    assertThat(RapidClass.R3.threeHoursMPa()).isEqualTo(21);
+    assertThat(3000 * RapidClass.MPA_PER_PSI).isCloseTo(20.68, within(0.005));
+    assertThat(4000 * RapidClass.MPA_PER_PSI).isCloseTo(27.58, within(0.005));
+    assertThat(RapidClass.values())
+        .allSatisfy(c -> assertThat(c.sevenDaysMPa()).isGreaterThanOrEqualTo(c.oneDayMPa()));
+  }
+
+  /** 30: EN 1992-1-1, 3.1.2, from memory. */
+  @Test
+  void strengthOverThatAt28Days() {
+    assertThat(Paste.european(0.25, 7)).isCloseTo(0.779, within(0.0005));
+    assertThat(Paste.european(0.25, 1)).isCloseTo(0.342, within(0.0005));
+    assertThat(Paste.european(0.20, 3)).isCloseTo(0.663, within(0.0005));
+    assertThat(Paste.european(0.20, 28)).isEqualTo(1);
+  }
+
+  /** 44: Washburn (1921) as restated by NIST, Garboczi and Bentz; water, 1 µm, a minute. */
+  @Test
+  void aTubeOfAMicrometreDrawsWaterInQuickly() {
+    assertThat(Absorption.drawnInMm(0.0728, 0.001002, 1, 60)).isCloseTo(46.7, within(0.05));
+    double wax = Absorption.drawnInMm(0.027, 0.004, 1, 60);
+    assertThat(wax / Absorption.drawnInMm(0.0728, 0.001002, 1, 60))
+        .isCloseTo(Absorption.liquidToWater(0.027, 0.004), within(1e-12));
   }
 
   /** 34 and 35: Uno (1998); ACI 305's chart reads 0.25 lb/ft²h for 87/80 °F, 50 %, 12 mph. */
@@ -187,6 +217,9 @@ class CheckValuesTest {
     assertThat(HeatStress.steamKPa(120)).isCloseTo(198.67, within(0.05));
     assertThat(HeatStress.steamKPa(100)).isCloseTo(101.4, within(0.05));
     assertThat(HeatStress.steamKPa(20)).isCloseTo(2.34, within(0.005));
+    assertThat(HeatStress.steamLitresPerGram(100)).isCloseTo(1.673, within(0.002));
+    assertThat(HeatStress.steamLitresPerGram(120)).isCloseTo(0.8913, within(0.001));
+    assertThat(HeatStress.steamLitresPerGram(100) / 0.0010435).isCloseTo(1603, within(3.0));
   }
 
   /** 52: EN 1992-1-2, lower curve, from memory. */
@@ -196,7 +229,18 @@ class CheckValuesTest {
     assertThat(HeatStress.conductivityLow(20)).isCloseTo(1.333, within(0.001));
   }
 
-  /** 62: ISO 6344 and CAMI. */
+  /** 62: ISO 6344 and CAMI, the whole table of the two scales. */
+  @ParameterizedTest
+  @CsvSource({
+    "P, 60, 269", "P, 80, 201", "P, 100, 162", "P, 120, 125", "P, 150, 100", "P, 180, 82",
+    "P, 220, 68", "P, 240, 58.5", "P, 320, 46.2", "P, 400, 35", "P, 600, 25.8", "P, 800, 21.8",
+    "CAMI, 80, 190", "CAMI, 120, 115", "CAMI, 220, 68", "CAMI, 320, 36", "CAMI, 400, 23"
+  })
+  void sizesOfGrit(Grit.Scale scale, int number, double micrometres) {
+    assertThat(new Grit(scale, number).micrometres()).isEqualTo(micrometres);
+  }
+
+  /** 62: the same two scales at 400. */
   @Test
   void gritP400IsNotGrit400() {
     assertThat(new Grit(Grit.Scale.P, 400).micrometres()).isEqualTo(35);

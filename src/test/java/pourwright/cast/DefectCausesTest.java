@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pourwright.cast.DefectCauses.Finding;
@@ -28,54 +26,19 @@ class DefectCausesTest {
     assertThat(DefectCauses.fisher(1, 10, 11, 14)).isCloseTo(0.002759, within(1e-6));
   }
 
-  private record Tally(int planted, int falseRuns) {}
-
-  /** 300 casts, base rate 10 %, exposure 40 %, ten conditions; the first may carry odds of 4. */
-  private static List<Seen> history(long seed, double oddsRatio) {
-    SplittableRandom random = new SplittableRandom(seed);
-    double odds = 0.10 / 0.90 * oddsRatio;
-    List<Seen> casts = new ArrayList<>();
-    for (int i = 0; i < 300; i++) {
-      Set<String> conditions = new HashSet<>();
-      for (int c = 0; c < 10; c++) {
-        if (random.nextDouble() < 0.4) {
-          conditions.add("condition " + c);
-        }
-      }
-      double rate = conditions.contains("condition 0") ? odds / (1 + odds) : 0.10;
-      casts.add(new Seen(random.nextDouble() < rate, conditions));
-    }
-    return casts;
-  }
-
-  private static Tally tally(int seeds) {
-    int planted = 0;
-    int falseRuns = 0;
-    for (int seed = 1; seed <= seeds; seed++) {
-      if (DefectCauses.look(history(seed, 4)).stream()
-          .anyMatch(f -> f.found() && f.condition().equals("condition 0"))) {
-        planted++;
-      }
-      if (DefectCauses.look(history(seed, 1)).stream().anyMatch(Finding::found)) {
-        falseRuns++;
-      }
-    }
-    return new Tally(planted, falseRuns);
-  }
-
   @Test
   void aPlantedCauseIsFoundAndNoneIsInventedInAHundredHistories() {
-    Tally tally = tally(100);
-    assertThat(tally.planted()).isGreaterThanOrEqualTo(90);
-    assertThat(tally.falseRuns()).isLessThanOrEqualTo(10);
+    DefectHistories.Tally tally = DefectHistories.tally(100);
+    assertThat(tally.found()).isGreaterThanOrEqualTo(90);
+    assertThat(tally.invented()).isLessThanOrEqualTo(10);
   }
 
   @Tag("long")
   @Test
   void aPlantedCauseIsFoundAndNoneIsInventedInAThousandHistories() {
-    Tally tally = tally(1000);
-    assertThat(tally.planted()).as(tally.toString()).isGreaterThanOrEqualTo(900);
-    assertThat(tally.falseRuns()).as(tally.toString()).isLessThanOrEqualTo(65);
+    DefectHistories.Tally tally = DefectHistories.tally(1000);
+    assertThat(tally.found()).as(tally.toString()).isGreaterThanOrEqualTo(900);
+    assertThat(tally.invented()).as(tally.toString()).isLessThanOrEqualTo(65);
   }
 
   @Test
