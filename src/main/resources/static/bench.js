@@ -4,6 +4,8 @@
   const $ = (selector, root) => (root || document).querySelector(selector);
   const strip = $("#bells");
   const lost = $("#clock-lost");
+  const words = $("#words");
+  const say = (word) => (words && words.getAttribute("data-say-" + word)) || word;
   const title = document.title;
   let skew = 0; // server clock minus this device's clock, milliseconds
   let heard = Date.now();
@@ -12,7 +14,7 @@
 
   // ---- time left -------------------------------------------------------------------------
   const two = (n) => String(n).padStart(2, "0");
-  const words = (ms) => {
+  const clock = (ms) => {
     const late = ms <= 0;
     const s = late ? Math.floor(-ms / 1000) : Math.ceil(ms / 1000);
     const h = Math.floor(s / 3600);
@@ -27,7 +29,7 @@
     for (const bell of strip.querySelectorAll(".bell")) {
       const left = Number(bell.dataset.deadline) - now;
       const figure = $(".bell-left", bell);
-      const text = words(left);
+      const text = clock(left);
       if (figure && figure.textContent !== text) figure.textContent = text;
       const due = left <= 0;
       if (due && !bell.classList.contains("bell-rings")) {
@@ -37,7 +39,7 @@
       if (due) loudest = Math.max(loudest, -left + 1);
     }
     rings = loudest > 0;
-    document.title = rings && Math.floor(now / 1000) % 2 ? "\u25cf rings \u25cf " + title : title;
+    document.title = rings && Math.floor(now / 1000) % 2 ? "\u25cf " + say("rings") + " \u25cf " + title : title;
     if (lost) lost.hidden = Date.now() - heard < 15000;
     if (rings) ring(loudest, now);
   };
@@ -177,21 +179,22 @@
   };
   const waiting = new WeakMap();
   const save = async (form) => {
-    sayState("saving \u2026");
+    sayState(say("saving"));
     try {
       const body = new URLSearchParams(new FormData(form));
       body.set("request_key", Array.from(crypto.getRandomValues(new Uint32Array(6)), (n) => n.toString(36)).join(""));
       const answer = await fetch(form.action, { method: "POST", body, headers: { "X-Autosave": "yes" } });
       if (!answer.ok) throw new Error(String(answer.status));
-      sayState((await answer.text()) || "saved");
+      await answer.text();
+      sayState(say("saved"));
     } catch (e) {
-      sayState("not saved yet: no answer from the studio. What you typed is still here.");
+      sayState(say("unsaved"));
     }
   };
   document.addEventListener("input", (event) => {
     const form = event.target.form;
     if (!form || !form.hasAttribute("data-autosave")) return;
-    sayState("editing");
+    sayState(say("editing"));
     clearTimeout(waiting.get(form));
     waiting.set(form, setTimeout(() => save(form), 800));
   });

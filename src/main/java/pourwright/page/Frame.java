@@ -20,6 +20,7 @@ import pourwright.page.guard.Token;
  * @param assets a word that changes when style or script change
  * @param shared whether other devices can reach this studio
  * @param sample whether this is the sample studio
+ * @param decimalMark the mark between a number's whole and its parts here, such as {@code .}
  * @param entered false for a stranger, who is shown the way in and nothing of the studio
  */
 public record Frame(
@@ -36,6 +37,7 @@ public record Frame(
     String assets,
     boolean shared,
     boolean sample,
+    String decimalMark,
     boolean entered) {
 
   /**

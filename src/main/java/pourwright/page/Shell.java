@@ -3,6 +3,7 @@ package pourwright.page;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,7 +123,12 @@ final class Shell {
         files.version(),
         !settings.loopbackOnly(),
         sample,
+        decimalMark(),
         entered);
+  }
+
+  private String decimalMark() {
+    return String.valueOf(DecimalFormatSymbols.getInstance(desk.locale()).getDecimalSeparator());
   }
 
   private static boolean belongs(String path, String place) {
