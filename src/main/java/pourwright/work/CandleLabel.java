@@ -10,6 +10,7 @@ import pourwright.label.SaleGate;
 /**
  * Everything the label of a candle stands on, read from the books in one look.
  *
+ * @param cards its cards in their versions
  * @param candle the design with its cards
  * @param version of the candle's card
  * @param blend its wax mixture for any load
@@ -20,6 +21,7 @@ import pourwright.label.SaleGate;
  * @param gate what stands against a sale label
  */
 public record CandleLabel(
+    CandleCards cards,
     ResolvedCandle candle,
     int version,
     Blend blend,

@@ -1,7 +1,7 @@
 package pourwright.work;
 
-import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,30 +10,29 @@ import pourwright.batch.Mark;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 import pourwright.card.CandleDesign;
-import pourwright.card.CardBook;
 import pourwright.card.ResolvedCandle;
-import pourwright.card.ResolvedPour;
-import pourwright.hazard.Audience;
-import pourwright.hazard.Blend;
 import pourwright.hazard.Classification;
-import pourwright.hazard.HazardSheet;
-import pourwright.hazard.Ingredient;
-import pourwright.hazard.Regime;
 import pourwright.label.BurnFacts;
 import pourwright.label.SaleGate;
-import pourwright.material.Material;
-import pourwright.pour.Dose;
+import pourwright.material.MaterialBook;
 
-/** Reads out of the books what a candle's label stands on. */
+/**
+ * Reads out of the books what a candle's label stands on. For a mark it is what the marked pieces
+ * were really made by, else the cards as they are now.
+ */
 public final class LabelReader {
 
   private final Books books;
-  private final CardBook cards;
+  private final MaterialBook materials;
+  private final ProvedCandle proved;
+  private final TestedFacts tested;
 
   /** A reader of the books as they are now. */
   public LabelReader(Books books) {
     this.books = books;
-    this.cards = Drawers.book(books);
+    this.materials = Drawers.materials(books);
+    this.proved = new ProvedCandle(books, materials);
+    this.tested = new TestedFacts(books);
   }
 
   /**
@@ -42,84 +41,82 @@ public final class LabelReader {
    * @param code of the candle's card
    * @param mark of a piece or a pour, or null for the design alone
    * @return nothing when there is no such candle
+   * @throws pourwright.quantity.OutOfRange when a card or a material of it is missing
    */
   public Optional<CandleLabel> candle(String code, @Nullable Mark mark) {
+    return read(code, mark, true);
+  }
+
+  /** The same in short, for a list: of the burn tests only what a single question tells. */
+  public Optional<CandleLabel> inShort(String code) {
+    return read(code, null, false);
+  }
+
+  private Optional<CandleLabel> read(String code, @Nullable Mark mark, boolean whole) {
     Optional<CardVersion<CandleDesign>> version = books.cards().current(Drawers.CANDLE, code);
-    return version.map(v -> candle(v, v.body().resolve(cards), mark));
+    if (version.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<CandleCards> now = CandleCards.now(books, code);
+    if (now.isEmpty()) {
+      // names the card that is missing
+      version.get().body().resolve(Drawers.book(books));
+      return Optional.empty();
+    }
+    List<Piece> pieces = pieces(mark);
+    List<CandleCards> made =
+        proved.made(now.get(), pieces.stream().filter(p -> isOf(p, code)).map(Piece::id).toList());
+    return Optional.of(label(made, pieces, mark, whole));
   }
 
-  private CandleLabel candle(
-      CardVersion<CandleDesign> version, ResolvedCandle candle, @Nullable Mark mark) {
-    List<String> missing = new ArrayList<>();
-    List<String> sheets = new ArrayList<>();
-    ResolvedPour pour = candle.pour();
-    List<Ingredient> oil = parts(pour.fragrances(), missing, sheets);
-    List<ResolvedPour.Share> rest = new ArrayList<>(pour.waxes());
-    rest.addAll(pour.extras());
-    Blend blend = new Blend(Regime.CLP, Audience.PUBLIC, oil, parts(rest, missing, sheets));
-    double load = Dose.loadOfTotal(pour.card().load(), pour.card().loadOf());
-    Classification found = blend.at(load);
+  private static boolean isOf(Piece piece, String candle) {
+    return piece.candle().filter(candle::equals).isPresent();
+  }
+
+  private CandleLabel label(
+      List<CandleCards> made, List<Piece> pieces, @Nullable Mark mark, boolean whole) {
+    CandleCards cards = made.get(0);
+    String code = cards.candle().code();
+    ResolvedCandle candle = cards.resolve(materials);
+    CandleBlend blend = CandleBlend.of(books, candle.pour());
+    Classification found = blend.blend().at(blend.loadOfTotal());
+    List<String> missing = new ArrayList<>(blend.missing());
+    if (mark != null && pieces.isEmpty()) {
+      missing.add("pieces with the mark " + mark.text() + ": none is in the books");
+    }
+    Set<String> notProved = new LinkedHashSet<>();
+    made.forEach(m -> notProved.addAll(proved.against(m)));
     SaleGate gate =
-        new SaleGate(missing, notProved(version), waits(mark), holds(version, mark), found.stops());
+        new SaleGate(
+            missing,
+            List.copyOf(notProved),
+            waits(pieces, code),
+            holds(made, pieces),
+            found.stops());
+    int version = cards.candle().version();
+    int tests = proved.word(code, version).map(BurnTest.Proof::candleVersion).orElse(version);
+    BurnFacts burn = whole ? tested.of(cards, tests) : tested.inShort(code, tests);
     return new CandleLabel(
-        candle, version.version(), blend, load, found, sheets, burn(version), gate);
+        cards,
+        candle,
+        version,
+        blend.blend(),
+        blend.loadOfTotal(),
+        found,
+        blend.sheets(),
+        burn,
+        gate);
   }
 
-  /** Compositions of several materials as one, each by its share of them all. */
-  private List<Ingredient> parts(
-      List<ResolvedPour.Share> shares, List<String> missing, List<String> sheets) {
-    double sum = shares.stream().mapToDouble(ResolvedPour.Share::share).sum();
-    List<Ingredient> all = new ArrayList<>();
-    for (ResolvedPour.Share share : shares) {
-      Material material = share.material();
-      Optional<HazardSheet> sheet =
-          books.cards().current(Drawers.SHEET, material.code()).map(CardVersion::body);
-      if (sheet.isEmpty()) {
-        missing.add("the safety data sheet of " + material.name());
-        all.add(Ingredient.plain("unknown: " + material.name(), 0));
-        continue;
-      }
-      sheets.add(material.name() + ", sheet " + sheet.get().revision());
-      for (Ingredient line : sheet.get().composition(material.name())) {
-        all.add(line.at(line.share().times(share.share() / sum)));
-      }
-    }
-    return all;
-  }
-
-  private List<String> notProved(CardVersion<CandleDesign> version) {
-    Optional<BurnTest.Proof> proof =
-        books.burns().proof(version.code(), version.version()).filter(BurnTest.Proof::proved);
-    if (proof.isEmpty()) {
-      return List.of(
-          "no word stands behind version " + version.version() + " of this candle's card");
-    }
-    Instant at = proof.get().at();
-    CandleDesign design = version.body();
-    List<String> since = new ArrayList<>();
-    changed(since, at, Drawers.POUR, design.pour(), "pour card (wax, scent, load, colour)");
-    changed(since, at, Drawers.VESSEL, design.vessel(), "vessel");
-    changed(since, at, Drawers.MIX, design.mix(), "mix card");
-    changed(since, at, Drawers.FINISH, design.finish(), "finish (sealer)");
-    return since;
-  }
-
-  private <T> void changed(
-      List<String> since, Instant proved, Drawer<T> drawer, String code, String what) {
-    books
-        .cards()
-        .current(drawer, code)
-        .filter(card -> card.at().isAfter(proved))
-        .ifPresent(card -> since.add("the " + what + " was changed after the proof"));
-  }
-
-  private List<String> waits(@Nullable Mark mark) {
+  private static List<String> waits(List<Piece> pieces, String candle) {
     List<String> waits = new ArrayList<>();
-    for (Piece piece : pieces(mark)) {
+    for (Piece piece : pieces) {
       PieceState state = piece.state();
       boolean ready = state instanceof PieceState.Rested || state instanceof PieceState.Picked;
       if (!ready) {
         waits.add(piece.mark().text() + " is " + state.words());
+      } else if (!isOf(piece, candle)) {
+        waits.add(piece.mark().text() + " is another candle, " + piece.candle().orElse("?"));
       }
     }
     return waits;
@@ -137,35 +134,27 @@ public final class LabelReader {
             .toList();
   }
 
-  private List<String> holds(CardVersion<CandleDesign> version, @Nullable Mark mark) {
-    CandleDesign design = version.body();
-    Set<String> cardsOfIt =
-        Set.of(
-            "candle/" + version.code(),
-            "pour/" + design.pour(),
-            "vessel/" + design.vessel(),
-            "mix/" + design.mix(),
-            "finish/" + design.finish());
+  private List<String> holds(List<CandleCards> made, List<Piece> pieces) {
+    Set<String> cardsOfIt = new LinkedHashSet<>();
+    for (CandleCards cards : made) {
+      cardsOfIt.add("candle/" + cards.candle().code());
+      cardsOfIt.add("pour/" + cards.pour().code());
+      cardsOfIt.add("vessel/" + cards.vessel().code());
+      cardsOfIt.add("mix/" + cards.mix().code());
+      cardsOfIt.add("finish/" + cards.finish().code());
+    }
     List<String> holds = new ArrayList<>();
     for (Hold hold : books.holds().standing()) {
       if (hold.subject().kind() == Subject.Kind.CARD && cardsOfIt.contains(hold.subject().id())) {
         holds.add(hold.subject().id() + ": " + hold.reason());
       }
     }
-    for (Piece piece : pieces(mark)) {
+    for (Piece piece : pieces) {
       books
           .holds()
           .stopping(piece.id())
           .forEach(h -> holds.add(piece.mark().text() + ": " + h.reason()));
     }
     return holds.stream().distinct().toList();
-  }
-
-  /** Longest cycle, hottest wall, shortest life of a sample over this version's passed tests. */
-  private BurnFacts burn(CardVersion<CandleDesign> version) {
-    BurnBook.Extremes seen = books.burns().extremes(version.code(), version.version());
-    Double life = seen.lifeH();
-    return new BurnFacts(
-        seen.hours(), null, null, null, life == null || life < 1 ? null : life, seen.wallC());
   }
 }

@@ -95,7 +95,7 @@ public final class PressPlace implements Place {
   private static PressPages.Candle candle(LabelReader reader, CandleDesign design) {
     Optional<CandleLabel> found;
     try {
-      found = reader.candle(design.code(), null);
+      found = reader.inShort(design.code());
     } catch (OutOfRange e) {
       return new PressPages.Candle(
           design.code(), design.name(), e.sentence(), "look at its cards", "badge-warn");
