@@ -21,6 +21,7 @@ final class DataCommands {
         new Restore(doors),
         new Export(doors),
         new Import(doors),
+        new BooksCommand(doors),
         new Inspect(doors),
         new Bench(doors),
         new Passphrase(doors),

@@ -82,6 +82,27 @@ public interface Doors {
   }
 
   /**
+   * Books of account of a period.
+   *
+   * @param from first day, or an empty string for the first day of this year
+   * @param until last day, or an empty string for today
+   * @param format journal, xlsx or csv
+   * @param table which table, for csv
+   * @param target the file to write; null for standard output
+   */
+  record BooksWish(
+      String from,
+      String until,
+      String format,
+      String table,
+      @org.jspecify.annotations.Nullable Path target) {}
+
+  /** Writes the books of account of a period. */
+  default int books(Flags flags, BooksWish wish) {
+    throw new UnsupportedOperationException();
+  }
+
+  /**
    * Reads an order file into the order book, or an archive into an empty studio; all or nothing.
    */
   default int importFile(Flags flags, Path source, Reading reading) {

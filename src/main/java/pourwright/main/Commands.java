@@ -47,7 +47,8 @@ final class Commands implements Doors {
         "demo",
         "backup",
         "restore",
-        "export");
+        "export",
+        "books");
   }
 
   @Override
@@ -102,6 +103,14 @@ final class Commands implements Doors {
   @Override
   public int export(Flags flags, Path target, String profile) {
     return keepDoors(house.settings(flags)).export(target, profile);
+  }
+
+  @Override
+  public int books(Flags flags, BooksWish wish) {
+    Settings settings = house.settings(flags);
+    return new BookDoors(
+            settings.data(), settings.value(Settings.Key.DB), Wiring.systemClock(), out, err)
+        .write(wish);
   }
 
   @Override

@@ -32,6 +32,10 @@ import pourwright.work.WorkPlan;
  * but the demo, screenshots and load tests.
  */
 final class DemoStudio {
+  /** What is asked in the shop, by vessel; invented. */
+  private static final Map<String, String> PRICES =
+      Map.of("bollard", "26.00", "ferry", "38.00", "cog", "29.00", "trough", "64.00");
+
   private final DemoHistory history;
   private final DemoStock stock;
   private final DemoMaking making;
@@ -132,6 +136,7 @@ final class DemoStudio {
     setting("maker.address", "1 Cellar Steps, Harbour");
     setting("maker.phone", "+00 000 0000");
     setting("maker.web", "works@example.org");
+    designs.forEach(d -> setting("slate.price." + d.code(), PRICES.getOrDefault(d.vessel(), "24")));
   }
 
   private void setting(String key, String value) {

@@ -1,6 +1,7 @@
 package pourwright.store;
 
 import org.jdbi.v3.core.Handle;
+import pourwright.work.AccountBook;
 import pourwright.work.AttachmentBook;
 import pourwright.work.BatchBook;
 import pourwright.work.Books;
@@ -10,6 +11,7 @@ import pourwright.work.DeedBook;
 import pourwright.work.DrawerBook;
 import pourwright.work.HoldBook;
 import pourwright.work.LotBook;
+import pourwright.work.MoneyBook;
 import pourwright.work.OrderBook;
 import pourwright.work.PieceBook;
 import pourwright.work.PlanRunBook;
@@ -88,6 +90,16 @@ record SqlBooks(Handle handle) implements Books {
   @Override
   public CustomerBook customers() {
     return new CustomerSql(handle);
+  }
+
+  @Override
+  public MoneyBook money() {
+    return new MoneySql(handle);
+  }
+
+  @Override
+  public AccountBook accounts() {
+    return new AccountSql(handle);
   }
 
   @Override

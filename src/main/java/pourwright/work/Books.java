@@ -44,6 +44,12 @@ public interface Books {
   /** Customers. */
   CustomerBook customers();
 
+  /** Money. */
+  MoneyBook money();
+
+  /** The years at once. */
+  AccountBook accounts();
+
   /** The trace. */
   TraceBook trace();
 }

@@ -19,13 +19,15 @@ import pourwright.stock.Price;
  * taken off what it drew, so that a correction leaves the costs as if it had never been.
  *
  * @param entries in the order of the ledger
+ * @param movements the ledger's own line of each entry
  * @param withoutPrice lots that came in without a price; they are valued at nothing
  */
-public record StockEntries(List<Entry> entries, Set<Long> withoutPrice) {
+public record StockEntries(List<Entry> entries, List<Movement> movements, Set<Long> withoutPrice) {
 
   /** Keeps its own copies. */
   public StockEntries {
     entries = List.copyOf(entries);
+    movements = List.copyOf(movements);
     withoutPrice = java.util.Collections.unmodifiableSet(new TreeSet<>(withoutPrice));
   }
 
@@ -46,6 +48,7 @@ public record StockEntries(List<Entry> entries, Set<Long> withoutPrice) {
     Set<Long> gone = undone(movements);
     Map<String, Long> givenBack = givenBack(movements, gone);
     List<Entry> entries = new ArrayList<>();
+    List<Movement> lines = new ArrayList<>();
     Set<Long> withoutPrice = new HashSet<>();
     for (Movement movement : movements) {
       long units = movement.change().units();
@@ -58,14 +61,16 @@ public record StockEntries(List<Entry> entries, Set<Long> withoutPrice) {
           withoutPrice.add(movement.lot());
         }
         entries.add(new Entry.In(units, price == null ? 0 : price.minor()));
+        lines.add(movement);
       } else {
         long out = takeOff(movement, givenBack);
         if (out > 0) {
           entries.add(new Entry.Out(out, into(movement)));
+          lines.add(movement);
         }
       }
     }
-    return new StockEntries(entries, withoutPrice);
+    return new StockEntries(entries, lines, withoutPrice);
   }
 
   /** Movements that were reversed, and the reversals; a reversal of a reversal brings them back. */

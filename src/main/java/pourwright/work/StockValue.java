@@ -1,26 +1,19 @@
 package pourwright.work;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.cost.Valuation;
-import pourwright.cost.Valuation.Entry;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.stock.Cause;
-import pourwright.stock.Lot;
 import pourwright.stock.Movement;
-import pourwright.stock.Shelf;
+import pourwright.stock.Price;
 
 /**
- * What a material's stock is worth and cost, from the ledger's own lines. A line and its exact
- * reverse fall out together; what comes back unused returns at what its lot cost; what a count
- * finds costs nothing. Lots without a price make the value a guess and are said.
+ * What a material's stock is worth and cost, from the ledger's lines as {@link StockEntries} gives
+ * them. Lots without a price make the value a guess and are said.
  *
  * @param valuation the whole history valued
  * @param unpricedLots codes of lots whose price is not known
@@ -28,8 +21,6 @@ import pourwright.stock.Shelf;
  */
 public record StockValue(
     Valuation valuation, List<String> unpricedLots, @Nullable Double lastPaid) {
-  private static final int PAGE = 500;
-
   /** A price that is only the last one paid is known to about this. House. */
   private static final double LAST_PRICE_UNCERTAINTY = 0.1;
 
@@ -40,80 +31,21 @@ public record StockValue(
 
   /** The value of a material by a method, chosen once for the studio. */
   public static StockValue of(Books books, String material, Valuation.Method method) {
-    Map<Long, Lot> lots = new HashMap<>();
-    List<String> unpriced = new ArrayList<>();
+    StockEntries entries = StockEntries.of(books, material);
+    Map<Long, Price> prices = books.lots().prices(material);
     Double lastPaid = null;
-    for (Lot lot : lots(books, material)) {
-      lots.put(lot.id(), lot);
-      if (lot.price() == null) {
-        unpriced.add(lot.code());
+    for (Movement movement : entries.movements()) {
+      Price price = prices.get(movement.lot());
+      if (movement.cause() == Cause.RECEIVED && price != null) {
+        lastPaid = (double) price.minor() / movement.change().units();
       }
     }
-    List<Movement> movements = movements(books, material);
-    Map<Long, Long> received = received(movements);
-    List<Entry> entries = new ArrayList<>();
-    for (Movement movement : movements) {
-      Lot lot = lots.get(movement.lot());
-      if (lot != null) {
-        Entry entry = entry(movement, lot, received.getOrDefault(movement.lot(), 0L));
-        entries.add(entry);
-        if (movement.cause() == Cause.RECEIVED && lot.price() != null) {
-          lastPaid = (double) lot.price().minor() / movement.change().units();
-        }
-      }
-    }
-    return new StockValue(Valuation.of(method, entries), unpriced, lastPaid);
-  }
-
-  private static List<Lot> lots(Books books, String material) {
-    List<Lot> all = new ArrayList<>();
-    String after = null;
-    do {
-      PageOf<Shelf> page = books.lots().list(material, after, PAGE);
-      page.items().forEach(s -> all.add(s.lot()));
-      after = page.next();
-    } while (after != null);
-    return all;
-  }
-
-  /** Movements of a material in the order of writing, without those that were taken back. */
-  private static List<Movement> movements(Books books, String material) {
-    List<Movement> all = new ArrayList<>(books.lots().ofMaterial(material));
-    Set<Long> gone = new HashSet<>();
-    for (Movement movement : all) {
-      if (movement.reverses() != null) {
-        gone.add(movement.reverses());
-        gone.add(movement.id());
-      }
-    }
-    all.removeIf(m -> gone.contains(m.id()));
-    return all;
-  }
-
-  /** What was received of each lot. */
-  private static Map<Long, Long> received(List<Movement> movements) {
-    Map<Long, Long> received = new HashMap<>();
-    for (Movement movement : movements) {
-      if (movement.cause() == Cause.RECEIVED) {
-        received.merge(movement.lot(), movement.change().units(), Long::sum);
-      }
-    }
-    return received;
-  }
-
-  private static Entry entry(Movement movement, Lot lot, long received) {
-    long units = movement.change().units();
-    if (units < 0) {
-      return new Entry.Out(-units, movement.cause().words());
-    }
-    long paid = lot.price() == null ? 0 : lot.price().minor();
-    if (movement.cause() == Cause.RECEIVED) {
-      return new Entry.In(units, paid);
-    }
-    if (movement.cause() == Cause.RETURNED && received > 0) {
-      return new Entry.In(units, Math.round((double) paid * units / received));
-    }
-    return new Entry.In(units, 0);
+    List<String> unpriced =
+        entries.withoutPrice().stream()
+            .flatMap(lot -> books.lots().shelf(lot).stream())
+            .map(shelf -> shelf.lot().code())
+            .toList();
+    return new StockValue(entries.valued(method), unpriced, lastPaid);
   }
 
   /**

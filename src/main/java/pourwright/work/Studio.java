@@ -100,6 +100,9 @@ public final class Studio {
   /** Customers. */
   public final KeepCustomers customers;
 
+  /** Writes money down. */
+  public final RecordMoney recordMoney;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -138,6 +141,7 @@ public final class Studio {
     acceptOrders = new AcceptOrders(doing);
     orders = new KeepOrders(doing);
     customers = new KeepCustomers(doing);
+    recordMoney = new RecordMoney(doing);
     undo = new Undo(doing);
   }
 

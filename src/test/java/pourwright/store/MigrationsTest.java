@@ -28,7 +28,9 @@ class MigrationsTest {
           "postgresql/V0003__guards.sql", "4086c2dc545a8144",
           "sqlite/V0003__guards.sql", "dfb9866da2b5e74d",
           "postgresql/V0004__still_open.sql", "9321ab9a73ff000a",
-          "sqlite/V0004__still_open.sql", "3cc5ae4ae0e043d5");
+          "sqlite/V0004__still_open.sql", "3cc5ae4ae0e043d5",
+          "postgresql/V0029__money.sql", "7ff1f58349a09a20",
+          "sqlite/V0029__money.sql", "aef941901dbfd55d");
 
   private static Map<String, String> onDisk() throws IOException {
     Path root = Path.of("src/main/resources/db/migration");
@@ -84,7 +86,8 @@ class MigrationsTest {
     sql(
         folder.database(),
         "PRAGMA user_version = 2",
-        "DELETE FROM schema_history WHERE version IN ('0003', '0004')",
+        "DELETE FROM schema_history WHERE version > '0002'",
+        "DROP TABLE money",
         "DROP TABLE still_open",
         "DROP INDEX piece_now_latest",
         "DROP TRIGGER movement_balance");

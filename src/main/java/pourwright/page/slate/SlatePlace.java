@@ -18,6 +18,7 @@ import pourwright.work.Books;
 import pourwright.work.Outcome;
 import pourwright.work.SlateBook;
 import pourwright.work.StockValues;
+import pourwright.work.TablePrinter;
 
 /** What a piece truly costs, its price and what it leaves. */
 public final class SlatePlace implements Place {
@@ -50,6 +51,7 @@ public final class SlatePlace implements Place {
   public void addTo(RoutesConfig routes) {
     routes.get(path(), http -> Show.page(http, "slate/slate.jte", page(Optional.empty())));
     routes.post(path(), this::settings);
+    new BooksDesk(desk, TablePrinter.ofTheHouse()).addTo(routes);
     routes.get(path() + "/{candle}", this::candle);
     routes.post(path() + "/{candle}", this::savePrice);
   }

@@ -1,0 +1,28 @@
+package pourwright.page.slate;
+
+import java.util.List;
+import pourwright.page.Form;
+
+/**
+ * The books of a period: finished strings.
+ *
+ * @param form the period as it was typed
+ * @param told whether a period was asked for
+ * @param query what the files are asked for with
+ * @param lines what came to what
+ * @param months month by month
+ * @param notes what a reader must know
+ */
+public record BooksPage(
+    Form form,
+    boolean told,
+    String query,
+    List<Line> lines,
+    List<Month> months,
+    List<String> notes) {
+  /** A line of the overview. */
+  public record Line(String what, String money) {}
+
+  /** A month. */
+  public record Month(String month, String pieces, String sales, String cost) {}
+}
