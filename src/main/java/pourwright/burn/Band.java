@@ -141,6 +141,7 @@ public record Band(
             f.threads(),
             f.symmetry(),
             f.wholeRows(),
-            f.stepMaxS()));
+            f.stepMaxS(),
+            f.sharp()));
   }
 }

@@ -60,6 +60,8 @@ public record Burn(
    * @param symmetry whether halves and quarters may be taken for the whole
    * @param wholeRows wax leaves a whole row of cells at a time, not evenly inside the topmost
    * @param stepMaxS longest time step, s
+   * @param sharp beyond the formulation that other programs are compared with: faces within the wax
+   *     by the integral of the conductivity, radiation taken up at the surface itself
    */
   public record Fineness(
       double hours,
@@ -70,7 +72,8 @@ public record Burn(
       int threads,
       boolean symmetry,
       boolean wholeRows,
-      double stepMaxS) {
+      double stepMaxS,
+      boolean sharp) {
 
     /** Checks the ranges. */
     public Fineness {
@@ -84,36 +87,42 @@ public record Burn(
     /** The usual: symmetry used, single precision in three dimensions, steps up to 30 s. */
     public static Fineness of(double hours, double gridMm, double recordEveryS, Solver solver) {
       return new Fineness(
-          hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 30);
+          hours, gridMm, recordEveryS, solver, Precision.SINGLE, 2, true, false, 30, false);
     }
 
     /** The same with other threads. */
     public Fineness withThreads(int n) {
-      return with(precision, n, symmetry, wholeRows, stepMaxS);
+      return with(precision, n, symmetry, wholeRows, stepMaxS, sharp);
     }
 
     /** The same with another precision. */
     public Fineness withPrecision(Precision other) {
-      return with(other, threads, symmetry, wholeRows, stepMaxS);
+      return with(other, threads, symmetry, wholeRows, stepMaxS, sharp);
     }
 
     /** The same with or without symmetry. */
     public Fineness withSymmetry(boolean used) {
-      return with(precision, threads, used, wholeRows, stepMaxS);
+      return with(precision, threads, used, wholeRows, stepMaxS, sharp);
     }
 
     /** The same with wax leaving in whole rows or evenly. */
     public Fineness withWholeRows(boolean whole) {
-      return with(precision, threads, symmetry, whole, stepMaxS);
+      return with(precision, threads, symmetry, whole, stepMaxS, sharp);
     }
 
     /** The same with another longest step. */
     public Fineness withStep(double seconds) {
-      return with(precision, threads, symmetry, wholeRows, seconds);
+      return with(precision, threads, symmetry, wholeRows, seconds, sharp);
     }
 
-    private Fineness with(Precision p, int n, boolean used, boolean whole, double step) {
-      return new Fineness(hours, gridMm, recordEveryS, solver, p, n, used, whole, step);
+    /** The same in the plain scheme, or in the one that settles sooner with the grid. */
+    public Fineness withSharp(boolean on) {
+      return with(precision, threads, symmetry, wholeRows, stepMaxS, on);
+    }
+
+    private Fineness with(
+        Precision p, int n, boolean used, boolean whole, double step, boolean on) {
+      return new Fineness(hours, gridMm, recordEveryS, solver, p, n, used, whole, step, on);
     }
   }
 }

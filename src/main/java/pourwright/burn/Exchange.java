@@ -21,6 +21,9 @@ final class Exchange {
   private double outerMean;
   private double baseMean;
 
+  /** Share of the radiation on the wax that goes down into it; the rest leaves at once. */
+  final double[] taken;
+
   /** Warmest mean round the outer wall so far, and warmest cell of the base; °C. */
   double wallMaxC;
 
@@ -31,6 +34,7 @@ final class Exchange {
     this.tract = tract;
     this.of = tract.of;
     this.box = tract.box;
+    this.taken = new double[box.length];
     this.waxMean = burn.room().celsius();
     this.outerMean = waxMean;
     this.baseMean = waxMean;
@@ -125,7 +129,11 @@ final class Exchange {
         double h = film[0] + Correlations.radiation(film[1], room + kelvin, room);
         double half = of.tall[z] * share / 2 / uprightConductivity(z, i);
         double cell = tract.areaAt(z, x, y);
-        box.loss[z][i] += cell / (1 / Math.max(h, 1e-12) + half);
+        double outward = 1 / Math.max(h, 1e-12);
+        box.loss[z][i] += cell / (outward + half);
+        if (kind == Kind.WAX) {
+          taken[i] = outward / (outward + half);
+        }
         warm += cell * kelvin;
         area += cell;
       }

@@ -19,14 +19,16 @@ final class Glow {
   private final Tract tract;
   private final Layout of;
   private final Box box;
+  private final double[] taken;
   private double toWaxW;
   private final List<Root> roots = new ArrayList<>();
 
   /** Columns of the whole grid near one wick and how much of each lies within the root's reach. */
   private record Root(int[] x, int[] y, double[] area) {}
 
-  Glow(Burn burn, Tract tract) {
+  Glow(Burn burn, Tract tract, double[] taken) {
     this.burn = burn;
+    this.taken = taken;
     this.tract = tract;
     this.of = tract.of;
     this.box = tract.box;
@@ -124,7 +126,8 @@ final class Glow {
           double square = dx * dx + dy * dy + height * height;
           share = tract.areaAt(z, x, y) * height / (4 * Math.PI * square * Math.sqrt(square));
         }
-        box.source[z][box.at(x, y)] += power * share;
+        int i = box.at(x, y);
+        box.source[z][i] += power * share * (burn.fineness().sharp() ? taken[i] : 1);
       }
     }
   }

@@ -1,19 +1,30 @@
 package pourwright.burn;
 
 /**
- * Where the wax stands: the topmost plane that holds wax and how high it is filled, from a half to
- * one and a half times its height. Below a half what is left joins the plane underneath.
+ * Where the wax stands: the topmost plane that holds wax and how high it is filled, a share of its
+ * height that sinks as the wax burns. Below a least share what is left joins the plane underneath.
  */
 final class Level {
-  /** When a plane's rest joins the one below. */
-  static final double JOIN_BELOW = 0.5;
+  /**
+   * When a plane's rest joins the one below in the plain scheme. Rows thinner than a cell let the
+   * pool reach the wall by a jump there, so they are joined early.
+   */
+  static final double JOIN_BELOW = 0.85;
 
+  /** The same in the sharp scheme, where thin rows do no harm and thick ones blur the surface. */
+  static final double JOIN_BELOW_SHARP = 0.5;
+
+  /** Less than this share of the lowest row and the candle is out. */
+  static final double LEAST = 0.25;
+
+  final double joinBelow;
   int plane;
   double share;
 
-  Level(int plane) {
+  Level(int plane, double joinBelow) {
     this.plane = plane;
     this.share = 1;
+    this.joinBelow = joinBelow;
   }
 
   /** Share of a plane's height that is open to the air, 0 to 1. */

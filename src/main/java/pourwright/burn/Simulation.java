@@ -54,9 +54,12 @@ public final class Simulation {
     of = new Layout(burn, axis);
     tract = new Tract(of, burn);
     box = tract.box;
-    level = new Level(of.baseRows + of.fillRows - 1);
+    level =
+        new Level(
+            of.baseRows + of.fillRows - 1,
+            burn.fineness().sharp() ? Level.JOIN_BELOW_SHARP : Level.JOIN_BELOW);
     exchange = new Exchange(burn, tract);
-    glow = new Glow(burn, tract);
+    glow = new Glow(burn, tract, exchange.taken);
     gauge = new PoolGauge(burn, tract);
     firstKg = waxKg();
   }
@@ -147,7 +150,7 @@ public final class Simulation {
     double volume = rate * seconds / burn.wax().density();
     double row = waxArea(level.plane) * of.tall[level.plane];
     double down = volume / row;
-    if (level.plane == of.baseRows && level.share - owed - down < Level.JOIN_BELOW / 2) {
+    if (level.plane == of.baseRows && level.share - owed - down < Level.LEAST) {
       out = true;
       for (double[] plane : box.source) {
         java.util.Arrays.fill(plane, 0);
@@ -164,7 +167,7 @@ public final class Simulation {
     }
     carriedJ += carried(level.plane, down);
     level.share -= down;
-    if (level.share < Level.JOIN_BELOW && level.plane > of.baseRows) {
+    if (level.share < level.joinBelow && level.plane > of.baseRows) {
       join(stepper);
     } else {
       tract.connect(level.plane, level.share);

@@ -33,6 +33,7 @@ final class Tract {
     times = (halvedX ? 2 : 1) * (halvedY ? 2 : 1);
     int[] cells = {layout.nx - firstX, layout.ny - firstY, layout.nz};
     box = new Box(cells, burn.wax().from(burn.room().celsius()), burn.across(), burn.upright());
+    box.sharp = burn.fineness().sharp();
     for (int z = 0; z < layout.nz; z++) {
       fill(z);
     }

@@ -47,6 +47,7 @@ final class BurnComputation implements Computation {
     out.put("tunnelling", result.isTunnelling());
     out.put("solver_used", result.effort().axisymmetric() ? "axisymmetric" : "three_d");
     out.put("level", burn.fineness().wholeRows() ? "whole_rows" : "in_cell");
+    out.put("scheme", burn.fineness().sharp() ? "sharp" : "plain");
     out.put("seconds", seconds);
     out.put("cells", result.effort().cells());
     out.put("steps", result.effort().sweeps());
@@ -170,6 +171,7 @@ final class BurnComputation implements Computation {
     String solver = in.choiceOr("solver", "auto", "axisymmetric", "three_d", "auto");
     String precision = in.choiceOr("precision", "single", "single", "double");
     String level = in.choiceOr("level", "in_cell", "in_cell", "whole_rows");
+    String scheme = in.choiceOr("scheme", "plain", "plain", "sharp");
     int threads = in.wholeOr("threads", Math.min(2, PROCESSORS), 1, 64);
     boolean symmetry = in.flagOr("symmetry", true);
     double step = in.numberOr("step_max_s", 30, Range.POSITIVE);
@@ -180,6 +182,7 @@ final class BurnComputation implements Computation {
         .withThreads(threads)
         .withSymmetry(symmetry)
         .withWholeRows(level.equals("whole_rows"))
-        .withStep(step);
+        .withStep(step)
+        .withSharp(scheme.equals("sharp"));
   }
 }

@@ -68,6 +68,12 @@ public final class Box {
    */
   public final boolean integral;
 
+  /**
+   * True when faces between two cells that melt take the mean conductivity by its integral over
+   * temperature ({@link Fronts}) in place of the harmonic mean; set before stepping.
+   */
+  public boolean sharp;
+
   /** A box of idle cells at the reference temperature, faces by the harmonic mean. */
   public Box(int[] cells, Melting.Curve curve, double across, double upright) {
     this(cells, curve, new double[] {across, upright}, false);

@@ -38,6 +38,7 @@ final class Sweep64 implements Sweep {
   private final int[][] losing;
   private final Scratch[] scratch;
   private final Curve curve;
+  private final Fronts fronts;
 
   /** The melting curve as {@code T = slope·h + melts·(a + b·|h−start| + c·|h−end|)}. */
   private static final class Curve {
@@ -136,6 +137,7 @@ final class Sweep64 implements Sweep {
       scratch[i] = new Scratch(length);
     }
     curve = new Curve(box);
+    fronts = new Fronts(box);
   }
 
   private double[][] planes() {
@@ -185,6 +187,7 @@ final class Sweep64 implements Sweep {
     } else {
       resistances(z, acrossR[z], uprightR[z]);
     }
+    fronts.begin(z);
   }
 
   private void resistances(int z, double[] rAcross, double[] rUpright) {
@@ -220,6 +223,18 @@ final class Sweep64 implements Sweep {
       for (int i = 0; i < flows.length; i++) {
         flows[i] = face[i] / (r[i] + above[i]);
       }
+    }
+    if (box.sharp) {
+      sharpen(z, 1, faceX[z], flowsX[z]);
+      sharpen(z, stride, faceY[z], flowsY[z]);
+      sharpen(z, 0, faceZ[z], flowsZ[z]);
+    }
+  }
+
+  private void sharpen(int z, int step, double[] face, double[] flows) {
+    var mean = step > 0 ? fronts.across(z, step) : fronts.upright(z);
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = mean[i] > 0 ? (double) (face[i] * mean[i]) : flows[i];
     }
   }
 

@@ -24,6 +24,7 @@ final class Prototype {
   double grid = 2.5;
   double hours = 4;
   boolean wholeRows = true;
+  boolean sharp;
   int threads = 1;
   Burn.Solver solver = Burn.Solver.AXISYMMETRIC;
 
@@ -36,7 +37,10 @@ final class Prototype {
             base,
             new Vessel.Stuff(k, rho, c, 0.9));
     Burn.Fineness fineness =
-        Burn.Fineness.of(hours, grid, 600, solver).withWholeRows(wholeRows).withThreads(threads);
+        Burn.Fineness.of(hours, grid, 600, solver)
+            .withWholeRows(wholeRows)
+            .withThreads(threads)
+            .withSharp(sharp);
     return new Burn(
         vessel,
         wax,

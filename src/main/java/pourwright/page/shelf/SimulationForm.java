@@ -173,6 +173,6 @@ final class SimulationForm {
         wicks,
         new Flame(wax.combustion, .2, .95, 25, 4, 7.5),
         new Room(v[9], .95, Room.Convection.usual()),
-        Burn.Fineness.of(v[10], v[11], 300, Burn.Solver.AUTO));
+        Burn.Fineness.of(v[10], v[11], 300, Burn.Solver.AUTO).withSharp(true));
   }
 }
