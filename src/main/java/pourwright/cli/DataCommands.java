@@ -233,7 +233,7 @@ final class DataCommands {
     }
   }
 
-  @Command(name = "bench", description = "Measures: pages, burn, psplib, defects or store.")
+  @Command(name = "bench", description = "Measures: pages, burn, psplib, wicks, defects or store.")
   static final class Bench implements Callable<Integer> {
     private final Doors doors;
     @Mixin private final Where where = new Where();

@@ -7,6 +7,7 @@ import java.util.List;
 import pourwright.cli.BurnBench;
 import pourwright.cli.PsplibBench;
 import pourwright.cli.RefusedInput;
+import pourwright.cli.WicksBench;
 import pourwright.solve.ProjectPlanner;
 
 /** {@code bench NAME …}: measures the program against figures that others published. */
@@ -23,9 +24,10 @@ final class Benches {
         case "pages" -> new PagesBench(out).run(rest);
         case "burn" -> new BurnBench(out).run(rest);
         case "defects" -> new DefectsBench(out).run(rest);
+        case "wicks" -> new WicksBench(out).run(rest);
         default ->
             throw new RefusedInput(
-                "'" + name + "' is not a bench", "", "known: burn, defects, pages, psplib");
+                "'" + name + "' is not a bench", "", "known: burn, defects, pages, psplib, wicks");
       };
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

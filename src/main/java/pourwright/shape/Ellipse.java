@@ -58,6 +58,48 @@ public record Ellipse(double lengthMm, double widthMm) implements Oval {
     return 2 * Math.PI * sum / a;
   }
 
+  /**
+   * Own derivation: the nearest point of the ellipse is {@code x = a² x0/(s + a²), y = b² y0/(s +
+   * b²)}, the multiplier s the only root of a falling function; bisection on {@code t = 1 + s/b²}.
+   */
+  @Override
+  public double clearanceMm(double xMm, double yMm) {
+    boolean upright = widthMm > lengthMm;
+    double a = Math.max(halfLengthMm(), halfWidthMm());
+    double b = Math.min(halfLengthMm(), halfWidthMm());
+    double x = Math.abs(upright ? yMm : xMm);
+    double y = Math.abs(upright ? xMm : yMm);
+    double distance = Math.sqrt(squareToQuarter(a, b, x, y));
+    return x * x / a / a + y * y / b / b <= 1 ? distance : -distance;
+  }
+
+  /** Square of the way from a point of the first quarter, a the longer half axis. */
+  private static double squareToQuarter(double a, double b, double x, double y) {
+    if (y == 0 && a * x <= a * a - b * b) {
+      double along = a > b ? a * x / (a * a - b * b) : 0;
+      double dx = a * along - x;
+      return dx * dx + b * b * (1 - along * along);
+    }
+    double more = (a - b) * (a + b) / b / b;
+    double low = y / b;
+    double across = (more + 1) * x / a;
+    double high = Math.sqrt(across * across + low * low);
+    for (int i = 0; i < 100 && high - low > 1e-16 * high; i++) {
+      double t = (low + high) / 2;
+      double u = across / (t + more);
+      double v = y / b / t;
+      if (u * u + v * v > 1) {
+        low = t;
+      } else {
+        high = t;
+      }
+    }
+    double t = (low + high) / 2;
+    double dx = (more + 1) * x / (t + more) - x;
+    double dy = y / t - y;
+    return dx * dx + dy * dy;
+  }
+
   @Override
   public Ellipse scaled(double factor) {
     return new Ellipse(lengthMm * factor, widthMm * factor);

@@ -66,31 +66,40 @@ public sealed interface Oval extends Outline permits Circle, Ellipse, Superellip
 
   @Override
   default double clearanceMm(double xMm, double yMm) {
-    Point from = new Point(xMm, yMm);
-    int coarse = 256;
-    double step = 2 * Math.PI / coarse;
+    // an oval is symmetric about both axes: the nearest point lies in the point's own quarter
+    double x = Math.abs(xMm);
+    double y = Math.abs(yMm);
+    int coarse = 64;
+    double step = Math.PI / 2 / coarse;
     int nearest = 0;
     double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < coarse; i++) {
-      double d = at(i * step).minus(from).length();
-      if (d < best) {
-        best = d;
+    for (int i = 0; i <= coarse; i++) {
+      double square = squareTo(i * step, x, y);
+      if (square < best) {
+        best = square;
         nearest = i;
       }
     }
-    double low = (nearest - 1) * step;
-    double high = (nearest + 1) * step;
-    for (int i = 0; i < 80; i++) {
+    double low = Math.max(0, nearest - 1) * step;
+    double high = Math.min(coarse, nearest + 1) * step;
+    for (int i = 0; i < 80 && high - low > 1e-15; i++) {
       double u = low + (high - low) / 3;
       double v = high - (high - low) / 3;
-      if (at(u).minus(from).length() < at(v).minus(from).length()) {
+      if (squareTo(u, x, y) < squareTo(v, x, y)) {
         high = v;
       } else {
         low = u;
       }
     }
-    best = Math.min(best, at((low + high) / 2).minus(from).length());
+    best = Math.sqrt(Math.min(best, squareTo((low + high) / 2, x, y)));
     return contains(xMm, yMm) ? best : -best;
+  }
+
+  private double squareTo(double eccentric, double x, double y) {
+    Point p = at(eccentric);
+    double dx = p.xMm() - x;
+    double dy = p.yMm() - y;
+    return dx * dx + dy * dy;
   }
 
   @Override

@@ -69,7 +69,7 @@ final class Cover {
           if (sees[u]) {
             int corner = field.reflex[u];
             double d =
-                Math.hypot(at[2 * i] - field.xs[corner], at[2 * i + 1] - field.ys[corner])
+                Field.way(at[2 * i] - field.xs[corner], at[2 * i + 1] - field.ys[corner])
                     + field.betweenReflex[u][v];
             if (d < toReflex[i][v]) {
               toReflex[i][v] = d;
@@ -88,7 +88,7 @@ final class Cover {
     way.lastY = wy;
     way.hopX = x;
     way.hopY = y;
-    way.length = Math.hypot(x - wx, y - wy);
+    way.length = Field.way(x - wx, y - wy);
     if (field.isConvex() || field.sees(wx, wy, x, y)) {
       return way.length;
     }
@@ -97,7 +97,7 @@ final class Cover {
       if (pointSees[v]) {
         double vx = field.xs[field.reflex[v]];
         double vy = field.ys[field.reflex[v]];
-        double d = toReflex[wick][v] + Math.hypot(x - vx, y - vy);
+        double d = toReflex[wick][v] + Field.way(x - vx, y - vy);
         if (d < best) {
           best = d;
           way.lastX = vx;
@@ -184,28 +184,14 @@ final class Cover {
   private void slope(double[] slopes, int wick, double weight) {
     double dx = at[2 * wick] - way.hopX;
     double dy = at[2 * wick + 1] - way.hopY;
-    double d = Math.max(1e-12, Math.hypot(dx, dy));
+    double d = Math.max(1e-12, Field.way(dx, dy));
     slopes[2 * wick] += weight * dx / d;
     slopes[2 * wick + 1] += weight * dy / d;
   }
 
   /** The point of an edge step that two wicks reach alike, when it is a top of their distance. */
   private void between(int a, int b, double[] p, double[] q, List<Far> places) {
-    double low = 0;
-    double high = 1;
-    double[] m = {p[0], p[1]};
-    for (int k = 0; k < 40; k++) {
-      double t = (low + high) / 2;
-      m[0] = p[0] + t * (q[0] - p[0]);
-      m[1] = p[1] + t * (q[1] - p[1]);
-      boolean[] sees = seesAt(m);
-      double da = distance(a, m[0], m[1], sees);
-      if (da <= distance(b, m[0], m[1], sees)) {
-        low = t;
-      } else {
-        high = t;
-      }
-    }
+    double[] m = field.isConvex() ? alikeStraight(a, b, p, q) : alike(a, b, p, q);
     double tx = q[0] - p[0];
     double ty = q[1] - p[1];
     boolean[] sees = seesAt(m);
@@ -225,6 +211,42 @@ final class Cover {
       slopes[i] = share * slopes[i] + (1 - share) * slopesB[i];
     }
     places.add(new Far(m[0], m[1], d, slopes));
+  }
+
+  /** Where straight ways from both are equally long: their squares differ by a line. */
+  private double[] alikeStraight(int a, int b, double[] p, double[] q) {
+    double atP = squareGap(a, b, p);
+    double atQ = squareGap(a, b, q);
+    double t = atP == atQ ? 0.5 : Math.max(0, Math.min(1, atP / (atP - atQ)));
+    return new double[] {p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])};
+  }
+
+  private double squareGap(int a, int b, double[] p) {
+    double ax = p[0] - at[2 * a];
+    double ay = p[1] - at[2 * a + 1];
+    double bx = p[0] - at[2 * b];
+    double by = p[1] - at[2 * b + 1];
+    return ax * ax + ay * ay - bx * bx - by * by;
+  }
+
+  /** The same where ways bend, by halving 26 times: a step of the edge to a billionth. */
+  private double[] alike(int a, int b, double[] p, double[] q) {
+    double low = 0;
+    double high = 1;
+    double[] m = {p[0], p[1]};
+    for (int k = 0; k < 26; k++) {
+      double t = (low + high) / 2;
+      m[0] = p[0] + t * (q[0] - p[0]);
+      m[1] = p[1] + t * (q[1] - p[1]);
+      boolean[] sees = seesAt(m);
+      double da = distance(a, m[0], m[1], sees);
+      if (da <= distance(b, m[0], m[1], sees)) {
+        low = t;
+      } else {
+        high = t;
+      }
+    }
+    return m;
   }
 
   private void innerPlaces(List<Far> places) {

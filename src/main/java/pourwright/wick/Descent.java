@@ -1,16 +1,6 @@
 package pourwright.wick;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.optim.MaxIter;
-import org.hipparchus.optim.linear.LinearConstraint;
-import org.hipparchus.optim.linear.LinearConstraintSet;
-import org.hipparchus.optim.linear.LinearObjectiveFunction;
-import org.hipparchus.optim.linear.NonNegativeConstraint;
-import org.hipparchus.optim.linear.Relationship;
-import org.hipparchus.optim.linear.SimplexSolver;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
  * Moves wicks so that the farthest place comes nearer while clearances are kept: a sequence of
@@ -29,7 +19,8 @@ final class Descent {
   private final double spacing;
 
   /** Where a search stands: freedoms, radius, and how far the worst clearance is broken. */
-  record Stand(Moves moves, double[] z, double radius, double broken, double box) {
+  record Stand(
+      Moves moves, double[] z, List<Cover.Far> places, double radius, double broken, double box) {
     double merit() {
       return radius + PENALTY * broken;
     }
@@ -49,7 +40,9 @@ final class Descent {
   Stand stand(Moves moves, double[] z, double box) {
     double[] centres = moves.centres(z);
     cover.place(centres);
-    return new Stand(moves, z, cover.radius(), broken(centres), box);
+    List<Cover.Far> places = cover.farPlaces();
+    double radius = places.stream().mapToDouble(Cover.Far::distance).max().orElse(0);
+    return new Stand(moves, z, places, radius, broken(centres), box);
   }
 
   /** How far the worst clearance is broken, 0 when all are kept. */
@@ -58,7 +51,7 @@ final class Descent {
     for (int i = 0; i < centres.length; i += 2) {
       worst = Math.max(worst, field.shortOf(wall, centres[i], centres[i + 1]));
       for (int j = 0; j < i; j += 2) {
-        double apart = Math.hypot(centres[i] - centres[j], centres[i + 1] - centres[j + 1]);
+        double apart = Field.way(centres[i] - centres[j], centres[i + 1] - centres[j + 1]);
         worst = Math.max(worst, spacing - apart);
       }
     }
@@ -83,82 +76,41 @@ final class Descent {
       boolean better = next.merit() < now.merit() - 1e-10;
       double box = better ? Math.min(0.3, 1.5 * now.box()) : Math.min(now.box(), length) / 3;
       Stand base = better ? next : now;
-      now = new Stand(base.moves(), base.z(), base.radius(), base.broken(), box);
+      now = new Stand(base.moves(), base.z(), base.places(), base.radius(), base.broken(), box);
     }
     return now;
   }
 
   private double[] step(Stand now) {
     double[] centres = now.centres();
-    cover.place(centres);
-    int f = now.moves().freedoms();
-    List<LinearConstraint> rows = new ArrayList<>();
-    for (Cover.Far far : cover.farPlaces()) {
+    Minimax program = new Minimax(now.moves().freedoms(), PENALTY);
+    for (Cover.Far far : now.places()) {
       if (far.distance() > now.radius() - 3 * now.box()) {
-        rows.add(row(now.moves().pulled(far.slopes()), now.box(), far.distance(), -1, 0));
+        program.place(far.distance(), now.moves().pulled(far.slopes()));
       }
     }
-    addWalls(now, centres, rows);
-    addSpacings(now, centres, rows);
-    for (int j = 0; j < f; j++) {
-      double[] weights = new double[f + 2];
-      weights[j] = 1;
-      rows.add(new LinearConstraint(weights, Relationship.LEQ, 2 * now.box()));
-    }
-    double[] goal = new double[f + 2];
-    goal[f] = 1;
-    goal[f + 1] = PENALTY;
-    try {
-      double[] x =
-          new SimplexSolver()
-              .optimize(
-                  new MaxIter(2000),
-                  new LinearObjectiveFunction(goal, 0),
-                  new LinearConstraintSet(rows),
-                  GoalType.MINIMIZE,
-                  new NonNegativeConstraint(true))
-              .getPoint();
-      double[] step = new double[f];
-      for (int j = 0; j < f; j++) {
-        step[j] = x[j] - now.box();
-      }
-      return step;
-    } catch (MathRuntimeException e) {
-      return new double[0];
-    }
+    addWalls(now, centres, program);
+    addSpacings(now, centres, program);
+    return program.best(now.box());
   }
 
-  /** {@code value + slope·(x − box) + r·radius + s·slack ≤ 0}, x counted from the box's corner. */
-  private static LinearConstraint row(
-      double[] slope, double box, double value, double ofRadius, double ofSlack) {
-    double[] weights = new double[slope.length + 2];
-    double right = -value;
-    for (int j = 0; j < slope.length; j++) {
-      weights[j] = slope[j];
-      right += slope[j] * box;
-    }
-    weights[slope.length] = ofRadius;
-    weights[slope.length + 1] = ofSlack;
-    return new LinearConstraint(weights, Relationship.LEQ, right);
-  }
-
-  private void addWalls(Stand now, double[] centres, List<LinearConstraint> rows) {
+  private void addWalls(Stand now, double[] centres, Minimax program) {
     for (int i = 0; i < centres.length; i += 2) {
       for (Field.Wall w : field.walls(centres[i], centres[i + 1], wall + 2 * now.box())) {
         double[] slopes = new double[centres.length];
         slopes[i] = -w.awayX();
         slopes[i + 1] = -w.awayY();
-        rows.add(row(now.moves().pulled(slopes), now.box(), wall - w.distance(), 0, -1));
+        program.clearance(wall - w.distance(), now.moves().pulled(slopes));
       }
     }
   }
 
-  private void addSpacings(Stand now, double[] centres, List<LinearConstraint> rows) {
+  private void addSpacings(Stand now, double[] centres, Minimax program) {
     for (int i = 0; i < centres.length && spacing > 0; i += 2) {
       for (int j = 0; j < i; j += 2) {
         double dx = centres[i] - centres[j];
         double dy = centres[i + 1] - centres[j + 1];
-        double d = Math.hypot(dx, dy);
+        double d = Field.way(dx, dy);
         if (d < spacing + 4 * now.box()) {
           double ux = d < 1e-9 ? 1 : dx / d;
           double uy = d < 1e-9 ? 0 : dy / d;
@@ -167,7 +119,7 @@ final class Descent {
           slopes[i + 1] = -uy;
           slopes[j] = ux;
           slopes[j + 1] = uy;
-          rows.add(row(now.moves().pulled(slopes), now.box(), spacing - d, 0, -1));
+          program.clearance(spacing - d, now.moves().pulled(slopes));
         }
       }
     }

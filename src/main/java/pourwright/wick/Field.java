@@ -47,6 +47,13 @@ final class Field {
     joinReflex();
   }
 
+  /**
+   * Length of a straight way; fast, for numbers near 1 whose squares neither vanish nor overflow.
+   */
+  static double way(double dx, double dy) {
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+
   int corners() {
     return xs.length;
   }
@@ -77,7 +84,7 @@ final class Field {
         boolean seen = i == j || sees(xs[reflex[i]], ys[reflex[i]], xs[reflex[j]], ys[reflex[j]]);
         betweenReflex[i][j] =
             seen
-                ? Math.hypot(xs[reflex[i]] - xs[reflex[j]], ys[reflex[i]] - ys[reflex[j]])
+                ? way(xs[reflex[i]] - xs[reflex[j]], ys[reflex[i]] - ys[reflex[j]])
                 : Double.POSITIVE_INFINITY;
         hopFromReflex[i][j] = j;
       }
@@ -105,14 +112,24 @@ final class Field {
 
   /** How far a point is from keeping a distance to the true curve; 0 when it keeps it. */
   double shortOf(double distance, double x, double y) {
-    double nearest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < xs.length; i++) {
-      nearest = Math.min(nearest, toEdge(i, x, y)[2]);
-    }
-    if (isConvex() && nearest >= distance && inside(x, y)) {
+    if (isConvex() && toPolygon(x, y) >= distance && inside(x, y)) {
       return 0;
     }
     return Math.max(0, distance - clearance(x, y));
+  }
+
+  private double toPolygon(double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0, j = xs.length - 1; i < xs.length; j = i++) {
+      double ex = xs[i] - xs[j];
+      double ey = ys[i] - ys[j];
+      double t = ((x - xs[j]) * ex + (y - ys[j]) * ey) / (ex * ex + ey * ey);
+      t = Math.max(0, Math.min(1, t));
+      double dx = x - xs[j] - t * ex;
+      double dy = y - ys[j] - t * ey;
+      least = Math.min(least, dx * dx + dy * dy);
+    }
+    return Math.sqrt(least);
   }
 
   boolean inside(double x, double y) {
@@ -170,7 +187,7 @@ final class Field {
     t = Math.max(0, Math.min(1, t));
     double qx = xs[j] + t * ex;
     double qy = ys[j] + t * ey;
-    return new double[] {qx, qy, Math.hypot(x - qx, y - qy)};
+    return new double[] {qx, qy, way(x - qx, y - qy)};
   }
 
   /**
@@ -209,7 +226,7 @@ final class Field {
     int j = i == 0 ? xs.length - 1 : i - 1;
     double ex = xs[i] - xs[j];
     double ey = ys[i] - ys[j];
-    double e = Math.hypot(ex, ey);
+    double e = way(ex, ey);
     return new Wall(sign * distance, -ey / e, ex / e);
   }
 
@@ -219,7 +236,7 @@ final class Field {
     int n = xs.length;
     for (int i = 0; i < n; i++) {
       int q = (i + 1) % n;
-      double length = Math.hypot(xs[q] - xs[i], ys[q] - ys[i]);
+      double length = way(xs[q] - xs[i], ys[q] - ys[i]);
       int parts = Math.max(1, (int) Math.ceil(length / step));
       for (int k = 0; k < parts; k++) {
         double t = (double) k / parts;

@@ -66,9 +66,9 @@ final class Sources {
     double x = start[0];
     double y = start[1];
     for (int step = 0; step < 25; step++) {
-      double da = Math.max(1e-12, Math.hypot(x - a[0], y - a[1]));
-      double db = Math.max(1e-12, Math.hypot(x - b[0], y - b[1]));
-      double dc = Math.max(1e-12, Math.hypot(x - c[0], y - c[1]));
+      double da = Math.max(1e-12, Field.way(x - a[0], y - a[1]));
+      double db = Math.max(1e-12, Field.way(x - b[0], y - b[1]));
+      double dc = Math.max(1e-12, Field.way(x - c[0], y - c[1]));
       double f = da + a[2] - db - b[2];
       double g = da + a[2] - dc - c[2];
       if (Math.abs(f) + Math.abs(g) < 1e-12) {
@@ -84,7 +84,7 @@ final class Sources {
       }
       double dx = (f * gy - g * fy) / det;
       double dy = (g * fx - f * gx) / det;
-      double size = Math.hypot(dx, dy);
+      double size = Field.way(dx, dy);
       double keep = size > 0.3 ? 0.3 / size : 1;
       x -= keep * dx;
       y -= keep * dy;

@@ -87,19 +87,34 @@ final class Starts {
       }
     }
     for (int k = 0; k < scattered; k++) {
-      starts.add(scatterAcross(u, v, onAxis, pairs, 5 + 17 * k));
+      starts.add(scatterAcross(axis, onAxis, pairs, 5 + 17 * k));
     }
     return starts;
   }
 
-  private static double[] scatterAcross(double[] u, double[] v, int onAxis, int pairs, int seed) {
+  private double[] scatterAcross(double axis, int onAxis, int pairs, int seed) {
+    double[] u = extent(axis);
+    double[] v = extent(axis + Math.PI / 2);
     double[] z = new double[onAxis + 2 * pairs];
+    double c = Math.cos(axis);
+    double s = Math.sin(axis);
+    int k = seed;
     for (int i = 0; i < onAxis; i++) {
-      z[i] = u[0] + halton(seed + i, 5) * (u[1] - u[0]);
+      for (int tries = 0; tries < 50; tries++) {
+        z[i] = u[0] + halton(k++, 5) * (u[1] - u[0]);
+        if (field.inside(c * z[i], s * z[i])) {
+          break;
+        }
+      }
     }
-    for (int k = 0; k < pairs; k++) {
-      z[onAxis + 2 * k] = u[0] + (0.1 + 0.8 * halton(seed + k, 2)) * (u[1] - u[0]);
-      z[onAxis + 2 * k + 1] = halton(seed + k, 3) * 0.8 * v[1];
+    for (int i = onAxis; i < z.length; i += 2) {
+      for (int tries = 0; tries < 50; tries++) {
+        z[i] = u[0] + halton(k, 2) * (u[1] - u[0]);
+        z[i + 1] = halton(k++, 3) * v[1];
+        if (field.inside(c * z[i] - s * z[i + 1], s * z[i] + c * z[i + 1])) {
+          break;
+        }
+      }
     }
     return z;
   }

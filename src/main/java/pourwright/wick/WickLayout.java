@@ -26,6 +26,12 @@ public record WickLayout(
   /** More wicks than one vessel is laid out for. */
   public static final int MOST = 24;
 
+  /** Up to so many wicks every corner of the search is looked into; above, time rules. */
+  private static final int FEW = 8;
+
+  /** So many searches are followed to their end. */
+  private static final int ENDS = 6;
+
   private static final double COARSE = 6e-4;
   private static final double FINE = 1e-6;
 
@@ -137,32 +143,52 @@ public record WickLayout(
     }
 
     @Nullable WickLayout best(int count) {
+      boolean few = count <= FEW;
       List<Descent.Stand> stands = new ArrayList<>();
-      if (clearances.symmetric() && !axes.isEmpty()) {
-        for (double axis : searched) {
-          for (int pairs = count / 2; pairs >= 0; pairs--) {
-            int onAxis = count - 2 * pairs;
-            Moves moves = Moves.across(axis, onAxis, pairs);
-            starts.across(axis, onAxis, pairs, 2).forEach(z -> begin(moves, z, stands));
-          }
+      for (double axis : searched) {
+        for (int pairs = count / 2; pairs >= 0; pairs--) {
+          int onAxis = count - 2 * pairs;
+          Moves moves = Moves.across(axis, onAxis, pairs);
+          starts.across(axis, onAxis, pairs, few ? 8 : 2).forEach(z -> stands.add(begun(moves, z)));
         }
-      } else {
-        Moves moves = Moves.free(count);
-        starts.free(count, 8).forEach(z -> begin(moves, z, stands));
       }
-      stands.sort(Comparator.comparingDouble(Descent.Stand::merit));
+      List<Descent.Stand> even = carriedOn(stands);
+      if (clearances.symmetric() && !axes.isEmpty()) {
+        return chosen(even);
+      }
+      Moves moves = Moves.free(count);
+      List<Descent.Stand> free = new ArrayList<>();
+      starts.free(count, few ? 24 : 8).forEach(z -> free.add(begun(moves, z)));
+      even.forEach(stand -> free.add(begun(moves, stand.centres())));
+      return chosen(carriedOn(free));
+    }
+
+    private Descent.Stand begun(Moves moves, double[] z) {
+      return descent.descend(descent.stand(moves, z, 0.15), 6);
+    }
+
+    /** The better third goes on a little, the best of those to the end. */
+    private List<Descent.Stand> carriedOn(List<Descent.Stand> stands) {
+      return best(best(stands, Math.max(ENDS, stands.size() / 3), 8), ENDS, 60);
+    }
+
+    private List<Descent.Stand> best(List<Descent.Stand> stands, int most, int steps) {
+      return stands.stream()
+          .sorted(Comparator.comparingDouble(Descent.Stand::merit))
+          .limit(most)
+          .map(stand -> descent.descend(stand, steps))
+          .toList();
+    }
+
+    private @Nullable WickLayout chosen(List<Descent.Stand> stands) {
       List<WickLayout> layouts = new ArrayList<>();
-      for (Descent.Stand stand : stands.subList(0, Math.min(5, stands.size()))) {
-        WickLayout layout = finished(descent.descend(stand, 60));
+      for (Descent.Stand stand : stands) {
+        WickLayout layout = finished(stand);
         if (layout != null) {
           layouts.add(layout);
         }
       }
-      return chosen(layouts);
-    }
-
-    private void begin(Moves moves, double[] z, List<Descent.Stand> stands) {
-      stands.add(descent.descend(descent.stand(moves, z, 0.15), 10));
+      return mostEven(layouts);
     }
 
     /** The layout on the true outline, or null when it breaks a clearance. */
@@ -215,7 +241,7 @@ public record WickLayout(
     }
 
     /** The smallest radius; among those within 0.5 % of it, the most symmetric. */
-    private @Nullable WickLayout chosen(List<WickLayout> layouts) {
+    private @Nullable WickLayout mostEven(List<WickLayout> layouts) {
       double least =
           layouts.stream().mapToDouble(WickLayout::coveringRadiusMm).min().orElse(Double.NaN);
       double limit = clearances.symmetric() ? least * 1.005 : least;

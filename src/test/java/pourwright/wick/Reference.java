@@ -1,6 +1,7 @@
 package pourwright.wick;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import pourwright.shape.Outline;
@@ -101,38 +102,54 @@ final class Reference {
     return true;
   }
 
+  /** The smallest radius of so many walks of so many tries, on samples that get finer. */
   double best(int count, int starts, int tries) {
-    List<double[]> samples = samples(24);
     double best = Double.POSITIVE_INFINITY;
-    double size = Math.max(outline.lengthMm(), outline.widthMm());
+    List<double[]> fine = samples(90);
     for (int start = 0; start < starts; start++) {
       Random random = new Random(100L * count + start);
-      double[] z = new double[2 * count];
-      do {
-        for (int i = 0; i < z.length; i++) {
-          z[i] = (random.nextDouble() - 0.5) * size * 1.2;
-        }
-      } while (!keeps(z));
-      double radius = radius(z, samples);
-      double step = 0.15 * size;
-      for (int k = 0; k < tries; k++) {
-        double[] moved = z.clone();
-        int which = 2 * random.nextInt(count);
-        for (int i = 0; i < z.length; i++) {
-          if (k % 2 == 0 || i / 2 == which / 2) {
-            moved[i] += step * random.nextGaussian();
-          }
-        }
-        double r = keeps(moved) ? radius(moved, samples) : Double.POSITIVE_INFINITY;
-        if (r < radius) {
-          radius = r;
-          z = moved;
-        } else {
-          step = Math.max(2e-4 * size, step * 0.98);
-        }
-      }
-      best = Math.min(best, radius(z, samples(90)));
+      double[] z = walk(begun(count, random), samples(24), tries, 0.15, random);
+      z = walk(z, samples(60), tries / 3, 0.01, random);
+      best = Math.min(best, radius(z, fine));
     }
     return best;
+  }
+
+  private double size() {
+    return Math.max(outline.lengthMm(), outline.widthMm());
+  }
+
+  private double[] begun(int count, Random random) {
+    double[] z = new double[2 * count];
+    for (int wick = 0; wick < count; ) {
+      z[2 * wick] = (random.nextDouble() - 0.5) * size() * 1.2;
+      z[2 * wick + 1] = (random.nextDouble() - 0.5) * size() * 1.2;
+      wick += keeps(Arrays.copyOf(z, 2 * wick + 2)) ? 1 : 0;
+    }
+    return z;
+  }
+
+  private double[] walk(
+      double[] from, List<double[]> samples, int tries, double firstStep, Random random) {
+    double[] z = from;
+    double radius = radius(z, samples);
+    double step = firstStep * size();
+    for (int k = 0; k < tries; k++) {
+      double[] moved = z.clone();
+      int which = random.nextInt(z.length / 2);
+      for (int i = 0; i < z.length; i++) {
+        if (k % 2 == 0 || i / 2 == which) {
+          moved[i] += step * random.nextGaussian();
+        }
+      }
+      double r = keeps(moved) ? radius(moved, samples) : Double.POSITIVE_INFINITY;
+      if (r < radius) {
+        radius = r;
+        z = moved;
+      } else {
+        step = Math.max(2e-4 * size(), step * 0.98);
+      }
+    }
+    return z;
   }
 }

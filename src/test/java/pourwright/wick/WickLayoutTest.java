@@ -1,11 +1,13 @@
 package pourwright.wick;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,7 +64,7 @@ class WickLayoutTest {
   @ParameterizedTest
   @MethodSource("outlines")
   void everyPointIsCoveredAndClearancesAndAnAxisAreKept(Outline outline) {
-    for (int count = 1; count <= 4; count++) {
+    for (int count = 1; count <= 6; count++) {
       WickLayout layout = WickLayout.of(outline, new Clearances(8, 15, true), count);
       assertThat(layout.positions()).hasSize(count);
       for (int i = 0; i < count; i++) {
@@ -84,11 +86,45 @@ class WickLayoutTest {
   @ParameterizedTest
   @MethodSource("outlines")
   void noSearchByChanceFindsARadiusMoreThanTwoPercentSmaller(Outline outline) {
-    for (int count = 2; count <= 4; count++) {
+    chance(outline, 4, 4, 500);
+  }
+
+  @ParameterizedTest
+  @MethodSource("outlines")
+  @Tag("long")
+  void noLongSearchByChanceDoesEither(Outline outline) {
+    chance(outline, 6, 12, 1000);
+  }
+
+  /** The free layout of an offer, or the symmetric one where no free one is worth offering. */
+  private static void chance(Outline outline, int most, int starts, int tries) {
+    for (int count = 2; count <= most; count++) {
+      WickOffer offer = WickOffer.of(outline, 8, 15, count);
       WickLayout free = WickLayout.of(outline, new Clearances(8, 15, false), count);
-      double reference = new Reference(outline, 8, 15).best(count, 6, 700);
+      WickLayout offered = offer.free() == null ? offer.layout() : offer.free();
+      double reference = new Reference(outline, 8, 15).best(count, starts, tries);
       assertThat(free.coveringRadiusMm()).as("%s wicks", count).isLessThan(1.02 * reference);
+      assertThat(offered.coveringRadiusMm()).isLessThan(1.02 * 1.02 * reference);
     }
+  }
+
+  /** Own figures: on this L four wicks reach 26.05 mm freely and 27.04 mm along the mirror axis. */
+  @Test
+  void whereSymmetryCostsMoreThanTwoPercentTheFreeLayoutIsOfferedToo() {
+    WickOffer offer = WickOffer.of(ELL, 0, 0, 4);
+    assertThat(offer.layout().mirrorAxes()).isEqualTo(1);
+    assertThat(offer.layout().coveringRadiusMm()).isCloseTo(27.04, within(0.02));
+    assertThat(requireNonNull(offer.free()).coveringRadiusMm()).isCloseTo(26.05, within(0.02));
+    assertThat(offer.sentence()).contains("26.0 mm instead of 27.0 mm");
+    assertThat(WickOffer.of(new Circle(80), 8, 15, 3).free()).isNull();
+  }
+
+  @Test
+  void aFreeLayoutWithAWickFewerIsOfferedWhereItReaches() {
+    WickOffer offer = WickOffer.fewest(ELL, 0, 0, 26.5);
+    assertThat(offer.layout().positions()).hasSize(5);
+    assertThat(requireNonNull(offer.free()).positions()).hasSize(4);
+    assertThat(offer.sentence()).contains("one wick fewer");
   }
 
   @Test
