@@ -122,6 +122,17 @@ public final class Server implements AutoCloseable {
     return running == null ? 0 : running.port();
   }
 
+  /** The paths that can be looked at, parts in braces standing for anything; none before start. */
+  public java.util.List<String> looks() {
+    return running == null
+        ? java.util.List.of()
+        : running.unsafe.internalRouter.allHttpHandlers().stream()
+            .filter(handler -> handler.endpoint.method == io.javalin.http.HandlerType.GET)
+            .map(handler -> handler.endpoint.path)
+            .distinct()
+            .toList();
+  }
+
   /** Stops: nothing new is taken, what is under way is finished, at most a few seconds. */
   @Override
   public void close() {

@@ -3,7 +3,6 @@ package pourwright.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,20 +55,6 @@ class EveryPageTest extends BrowserTest {
   }
 
   @Test
-  void axeFindsNothingInLightInDarkAndOnANarrowScreen() {
-    List<String> found = new ArrayList<>();
-    Window dark = new Window(390, 844, ColorScheme.DARK, true);
-    for (Window window : List.of(Window.LAPTOP, dark, Window.NARROW)) {
-      Page page = visit(base, "/", window);
-      for (String route : routes()) {
-        page.navigate(base + route);
-        axe(page).forEach(v -> found.add(window.width() + " " + route + " " + v));
-      }
-    }
-    assertThat(found).isEmpty();
-  }
-
-  @Test
   void axeNoticesABadPage() {
     Page page = visit(base, "/", Window.LAPTOP);
     page.evaluate(
@@ -79,16 +64,6 @@ class EveryPageTest extends BrowserTest {
     assertThat(axe(page))
         .anyMatch(v -> v.startsWith("image-alt"))
         .anyMatch(v -> v.startsWith("color-contrast"));
-  }
-
-  @Test
-  void nothingScrollsSidewaysAt320Pixels() {
-    Page page = visit(base, "/", Window.NARROW);
-    for (String route : routes()) {
-      page.navigate(base + route);
-      Object wide = page.evaluate("document.documentElement.scrollWidth");
-      assertThat(((Number) wide).intValue()).as(route).isLessThanOrEqualTo(320);
-    }
   }
 
   @Test

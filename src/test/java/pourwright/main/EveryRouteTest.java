@@ -1,0 +1,365 @@
+package pourwright.main;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
+import io.javalin.config.RoutesConfig;
+import java.io.ByteArrayInputStream;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
+import pourwright.card.CandleDesign;
+import pourwright.page.BrowserTest;
+import pourwright.page.Place;
+import pourwright.page.Routes;
+import pourwright.page.Server;
+import pourwright.page.ServerSettings;
+import pourwright.page.Site;
+import pourwright.page.Visitor;
+import pourwright.page.guard.SecretsFile;
+import pourwright.page.plan.PlanCorner;
+import pourwright.plan.ForwardRule;
+import pourwright.work.Act;
+import pourwright.work.AttachFile;
+import pourwright.work.BeginPour;
+import pourwright.work.CardVersion;
+import pourwright.work.Drawers;
+import pourwright.work.Outcome;
+import pourwright.work.Studio;
+import pourwright.work.Subject;
+
+/**
+ * Every page the studio can show, found by its links and its forms, in three states: empty, with a
+ * year of work in it, and refusing what was typed. Each is looked at by axe (WCAG 2.2 A and AA,
+ * best practice, target size), and must not scroll sideways at 320 pixels (WCAG 1.4.10), also with
+ * the text spacing of WCAG 1.4.12.
+ *
+ * <p>Everyday one page of each route, with a year of work, in one of nine looks by turns; with
+ * {@code EVERY_STATE=yes}, as in CI, all pages in three states; {@code dev/everypage} shows each of
+ * them in all nine looks.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EveryRouteTest extends BrowserTest {
+  private static final List<String> HOUSE =
+      List.of(
+          "/help",
+          "/devices",
+          "/sign-in",
+          "/timers",
+          "/history",
+          "/hold",
+          "/stop",
+          "/find",
+          "/find?mark=12X",
+          "/settings",
+          "/welcome",
+          "/plan",
+          "/plan/again",
+          "/m/12X",
+          "/nowhere",
+          "/broken",
+          "/piece/999999");
+
+  /** Parts of other pages, files, and a PDF that only one step of a pour offers. */
+  private static final Set<String> NO_PAGES =
+      Set.of(
+          "/static/{name}",
+          "/healthz",
+          "/readyz",
+          "/bells",
+          "/bells/stream",
+          "/shelf/runs/{id}/part",
+          "/shelf/runs/{id}/scene",
+          "/pouring/template/{candle}");
+
+  /** Deeds that end the visit, begin long work, or cannot be refused. */
+  private static final Set<String> NOT_TRIED =
+      Set.of("/own-studio", "/sign-out", "/look", "/undo", "/plan/again", "/plan/take");
+
+  private enum Scheme {
+    LIGHT,
+    DARK,
+    HIGH_CONTRAST
+  }
+
+  private record Look(Scheme scheme, int width) {}
+
+  private static final List<Look> LOOKS = new ArrayList<>();
+
+  static {
+    for (int width : List.of(320, 390, 1280)) {
+      for (Scheme scheme : Scheme.values()) {
+        LOOKS.add(new Look(scheme, width));
+      }
+    }
+  }
+
+  private Wiring emptyBooks;
+  private Server empty;
+  private Wiring fullBooks;
+  private Server full;
+  private int turn;
+  private int looked;
+  private final List<String> found = new ArrayList<>();
+
+  @BeforeAll
+  void openBoth(@TempDir Path folder) {
+    emptyBooks = Wiring.open(folder.resolve("empty"), "", Wiring.systemClock());
+    empty = serve(emptyBooks, folder.resolve("empty"));
+    fullBooks = Wiring.open(folder.resolve("full"), "", Wiring.systemClock());
+    DemoStudio.make(
+        fullBooks.store().unitOfWork(),
+        fullBooks.studio().files(),
+        new DemoStudio.Spec(1, 17),
+        Instant.now(),
+        ZoneId.of("UTC"));
+    full = serve(fullBooks, folder.resolve("full"));
+    workToday(fullBooks.studio());
+  }
+
+  /** A cast and two pours under way, a picture of one, a simulation. */
+  private void workToday(Studio studio) {
+    BatchPlan.Makes makes = new BatchPlan.Makes("bollard", 1, 2, "bollard-mold");
+    BatchPlan cast = new BatchPlan(BatchKind.CAST, "grey", 1, List.of(makes), List.of(), null);
+    long batch = studio.startCast.run(Act.of("MB", "a cast today"), cast).made().id();
+    Subject subject = Subject.of(Subject.Kind.BATCH, batch);
+    AttachFile.Request note = new AttachFile.Request(subject, "text/plain", "note.txt");
+    byte[] words = "sprayed the mold twice".getBytes(StandardCharsets.UTF_8);
+    assertThat(
+            studio.attachFile.run(
+                Act.of("MB", "a note today"), note, new ByteArrayInputStream(words)))
+        .matches(Outcome::isDone);
+    List<CandleDesign> designs =
+        studio.look(
+            books -> books.cards().all(Drawers.CANDLE).stream().map(CardVersion::body).toList());
+    for (CandleDesign design : designs.subList(0, 2)) {
+      assertThat(
+              studio.beginPour.run(
+                  Act.of("MB", "pour today of " + design.code()),
+                  new BeginPour.Request(design.code(), 4, 0)))
+          .matches(Outcome::isDone);
+    }
+    Visitor visitor = new Visitor(full.port());
+    done(visitor.post("/shelf/simulate", "/shelf/simulate", Map.of("hours", "1", "grid", "5")));
+    done(visitor.post("/plan", "/plan/again", Map.of()));
+    await("a plan to take", () -> visitor.get("/plan/again").body().contains("/plan/take"));
+    done(visitor.post("/plan/again", "/plan/take", Map.of("by", "MB")));
+  }
+
+  private static void done(HttpResponse<String> answer) {
+    assertThat(answer.statusCode()).as(answer.uri().getPath()).isIn(302, 303);
+  }
+
+  private static void await(String what, BooleanSupplier there) {
+    for (int i = 0; i < 300 && !there.getAsBoolean(); i++) {
+      LockSupport.parkNanos(100_000_000);
+    }
+    assertThat(there.getAsBoolean()).as(what).isTrue();
+  }
+
+  private static Server serve(Wiring wiring, Path folder) {
+    Server server =
+        new Server(
+            Site.of(wiring.desk(), () -> "")
+                .and(new PlanCorner(wiring.desk(), new ForwardRule(), Duration.ofSeconds(2)))
+                .and(EveryRouteTest::broken),
+            ServerSettings.onAnyPort(SampleStudio.NAME),
+            new SecretsFile(folder));
+    server.start();
+    return server;
+  }
+
+  /** A page on which the program fails, to see what it says then. */
+  private static void broken(RoutesConfig routes) {
+    routes.get(
+        "/broken",
+        http -> {
+          throw new IllegalStateException("a fault that a test made");
+        });
+  }
+
+  @AfterAll
+  void close() {
+    empty.close();
+    full.close();
+    emptyBooks.close();
+    fullBooks.close();
+  }
+
+  @Test
+  void everyRouteInOneLookEach() {
+    if (System.getenv("EVERY_STATE") == null) {
+      walk(1, false, false);
+    } else {
+      walk(2, true, false);
+    }
+  }
+
+  @Test
+  @Tag("long")
+  void everyRouteInThreeStatesInAllNineLooks() {
+    walk(3, true, true);
+  }
+
+  private void walk(int ofEach, boolean states, boolean all) {
+    found.clear();
+    looked = 0;
+    long began = System.nanoTime();
+    Routes bare = Routes.walk(empty, states ? start(emptyBooks) : List.of("/broken"), ofEach);
+    Routes year = Routes.walk(full, start(fullBooks), ofEach);
+    assertThat(bare.broken()).containsExactly("/broken");
+    assertThat(year.broken()).containsExactly("/broken");
+    assertThat(year.unreached())
+        .as("routes that no link leads to")
+        .filteredOn(route -> !NO_PAGES.contains(route))
+        .isEmpty();
+    Page page = visit(base(full), "/", Window.NARROW);
+    year.pages().forEach(route -> look(page, full, "year", route, all));
+    int refused = 0;
+    if (states) {
+      refused = refusals(page, full, year, all);
+      Page other = visit(base(empty), "/", Window.NARROW);
+      bare.pages().forEach(route -> look(other, empty, "empty", route, all));
+      refused += refusals(other, empty, bare, all);
+      assertThat(refused).as("forms that refused an empty sheet").isGreaterThan(15);
+    }
+    closeWindows();
+    System.err.printf(
+        "every route: %d routes, %d pages empty, %d with a year, %d refusals, %d looks, %d findings,"
+            + " %.0f s%n",
+        full.looks().size(),
+        bare.pages().size(),
+        year.pages().size(),
+        refused,
+        looked,
+        found.size(),
+        (System.nanoTime() - began) / 1e9);
+    assertThat(found).isEmpty();
+    assertThat(outside).isEmpty();
+    complaints.removeIf(c -> c.contains("status of 4") || c.contains("status of 5"));
+    assertThat(complaints).isEmpty();
+  }
+
+  private static List<String> start(Wiring wiring) {
+    List<String> from = new ArrayList<>();
+    wiring.site(null).places().forEach((Place p) -> from.add(p.path()));
+    from.addAll(HOUSE);
+    return from;
+  }
+
+  private static String base(Server server) {
+    return "http://127.0.0.1:" + server.port();
+  }
+
+  private void look(Page page, Server server, String state, String route, boolean all) {
+    page.navigate(base(server) + route);
+    look(page, state + " " + route, all);
+  }
+
+  /** Looks at the page that is open, in all nine looks or in the one whose turn it is. */
+  private void look(Page page, String name, boolean all) {
+    for (Look look : all ? LOOKS : List.of(LOOKS.get(turn++ % LOOKS.size()))) {
+      boolean dark = look.scheme() == Scheme.DARK;
+      page.emulateMedia(
+          new Page.EmulateMediaOptions()
+              .setColorScheme(dark ? ColorScheme.DARK : ColorScheme.LIGHT));
+      page.evaluate(
+          "high => { document.documentElement.dataset.contrast = high ? 'high' : 'normal' }",
+          look.scheme() == Scheme.HIGH_CONTRAST);
+      page.setViewportSize(look.width(), look.width() > 1000 ? 900 : 700);
+      String where = name + " " + look.width() + " " + look.scheme() + ": ";
+      axe(page).forEach(v -> found.add(where + v));
+      looked++;
+    }
+    page.setViewportSize(320, 700);
+    sideways(page, name + " 320: ");
+    page.evaluate(SPACING);
+    sideways(page, name + " 320 with text spacing: ");
+  }
+
+  /** Line height 1.5, letters 0.12, words 0.16, paragraphs 2 times the font size: WCAG 1.4.12. */
+  private static final String SPACING =
+      "(() => { const s = new CSSStyleSheet(); s.replaceSync('* { line-height: 1.5 !important;"
+          + " letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p {"
+          + " margin-bottom: 2em !important }'); document.adoptedStyleSheets = [s]; })()";
+
+  private void sideways(Page page, String where) {
+    Object wide = page.evaluate("document.documentElement.scrollWidth");
+    if (((Number) wide).intValue() > 320) {
+      found.add(where + "scrolls sideways, " + wide + " pixels wide");
+    }
+    Object cut =
+        page.evaluate(
+            "[...document.querySelectorAll('main *, nav *, header *')].filter(e => { const s ="
+                + " getComputedStyle(e); return s.overflow === 'hidden' && s.position !=="
+                + " 'absolute' && e.clientHeight > 0 && e.scrollHeight > e.clientHeight + 2;"
+                + " }).map(e => e.outerHTML.slice(0, 80)).join(' | ')");
+    if (!String.valueOf(cut).isEmpty()) {
+      found.add(where + "cuts off " + cut);
+    }
+  }
+
+  /** Sends every form of every page with nothing in it and looks at what is said then. */
+  private int refusals(Page page, Server server, Routes routes, boolean all) {
+    int refused = 0;
+    Set<String> tried = new HashSet<>();
+    for (String route : routes.pages()) {
+      page.navigate(base(server) + route);
+      @SuppressWarnings("unchecked")
+      List<String> actions =
+          (List<String>)
+              page.evaluate(
+                  "[...document.querySelectorAll('main form[method=post]')].map(f =>"
+                      + " f.getAttribute('action'))");
+      for (String action : new LinkedHashSet<>(actions)) {
+        String kind = routes.pattern(route).orElse(route) + " " + action.replaceAll("\\d+", "N");
+        if (NOT_TRIED.contains(action) || !tried.add(kind)) {
+          continue;
+        }
+        if (refuses(page, base(server) + route, action)) {
+          refused++;
+          look(page, "refused " + route + " -> " + action, all);
+        }
+      }
+    }
+    return refused;
+  }
+
+  private static boolean refuses(Page page, String address, String action) {
+    page.navigate(address);
+    Response answer =
+        page.waitForResponse(
+            r -> r.request().isNavigationRequest() && r.request().method().equals("POST"),
+            () ->
+                page.evaluate(
+                    "action => { const f = [...document.querySelectorAll('main form')].find(f =>"
+                        + " f.getAttribute('action') === action); for (const e of f.elements) { if"
+                        + " (e.type === 'checkbox' || e.type === 'radio') e.checked = false; else"
+                        + " if (e.type !== 'hidden' && e.tagName !== 'BUTTON') e.value = ''; }"
+                        + " HTMLFormElement.prototype.submit.call(f); }",
+                    action));
+    page.waitForLoadState();
+    return answer.status() >= 400;
+  }
+}
