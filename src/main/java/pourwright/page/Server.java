@@ -104,6 +104,7 @@ public final class Server implements AutoCloseable {
     Door door = new Door(rules, sessions, site.desk().clock());
     Shell shell = new Shell(site, settings, door);
     new HouseRoutes(site, shell, door, sessions, new Passphrase(secrets)).addTo(config.routes);
+    new PairingRoutes(door, site.desk().clock(), settings).addTo(config.routes);
     BellRoutes ringing = new BellRoutes(site.surroundings(), site.desk().clock());
     ringing.addTo(config.routes);
     bells = ringing;
