@@ -8,6 +8,7 @@ import pourwright.cli.BurnBench;
 import pourwright.cli.PsplibBench;
 import pourwright.cli.RefusedInput;
 import pourwright.cli.WicksBench;
+import pourwright.solve.CpSatPlanner;
 import pourwright.solve.ProjectPlanner;
 
 /** {@code bench NAME …}: measures the program against figures that others published. */
@@ -22,12 +23,15 @@ final class Benches {
       return switch (name) {
         case "psplib" -> new PsplibBench(new ProjectPlanner(), out).run(rest);
         case "pages" -> new PagesBench(out).run(rest);
+        case "studios" -> new StudiosBench(CpSatPlanner.usual(), out).run(rest);
         case "burn" -> new BurnBench(out).run(rest);
         case "defects" -> new DefectsBench(out).run(rest);
         case "wicks" -> new WicksBench(out).run(rest);
         default ->
             throw new RefusedInput(
-                "'" + name + "' is not a bench", "", "known: burn, defects, pages, psplib, wicks");
+                "'" + name + "' is not a bench",
+                "",
+                "known: burn, defects, pages, psplib, studios, wicks");
       };
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

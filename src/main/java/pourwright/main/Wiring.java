@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
 import pourwright.page.Site;
 import pourwright.page.plan.PlanCorner;
-import pourwright.plan.ForwardRule;
 import pourwright.plan.Planner;
 import pourwright.solve.CpSatPlanner;
 import pourwright.store.Backups;
@@ -113,7 +112,7 @@ public final class Wiring implements AutoCloseable {
 
   /** The optimal planner; the solver's library loads when something is planned. */
   private static Planner planner() {
-    return (problem, effort) -> new CpSatPlanner(new ForwardRule()).plan(problem, effort);
+    return (problem, effort) -> CpSatPlanner.usual().plan(problem, effort);
   }
 
   /** An empty string while the books can be read, else what is wrong. */

@@ -22,6 +22,8 @@ final class BatchOrder {
   private final Map<String, List<Link>> before = new HashMap<>();
   private final Map<String, Integer> latest = new HashMap<>();
   private final Map<String, String> group = new HashMap<>();
+  private final Map<String, List<Step>> members = new LinkedHashMap<>();
+  private final Map<String, Set<String>> waitsFor = new HashMap<>();
 
   BatchOrder(PlanProblem problem) {
     this.problem = problem;
@@ -58,33 +60,67 @@ final class BatchOrder {
     group.put(root(other), root(one));
   }
 
-  /** The batches in order, the steps of each in an order that keeps the links. */
-  List<List<Step>> batches() {
-    deadlines();
-    Map<String, List<Step>> members = new LinkedHashMap<>();
-    for (Step step : inOrder()) {
-      members.computeIfAbsent(root(step.batch()), k -> new ArrayList<>()).add(step);
+  /** What is placed as one, by name; the steps of each in an order that keeps the links. */
+  Map<String, List<Step>> groups() {
+    if (members.isEmpty()) {
+      for (Step step : inOrder()) {
+        members.computeIfAbsent(root(step.batch()), k -> new ArrayList<>()).add(step);
+      }
+      members.keySet().forEach(name -> waitsFor.put(name, earlier(name)));
     }
+    return members;
+  }
+
+  /** For each group how soon it must begin; the least first. */
+  Map<String, Integer> slacks() {
+    deadlines();
+    Map<String, Integer> slacks = new LinkedHashMap<>();
+    groups().keySet().forEach(name -> slacks.put(name, slack(groups(), name)));
+    return slacks;
+  }
+
+  /** The batches in order of their slack, the steps of each in an order that keeps the links. */
+  List<List<Step>> batches() {
+    return batches(slacks());
+  }
+
+  /** The batches, none before those it waits for, else the one with the least rank first. */
+  List<List<Step>> batches(Map<String, Integer> ranks) {
     List<List<Step>> ordered = new ArrayList<>();
     Set<String> done = new HashSet<>();
-    Map<String, List<Step>> open = new LinkedHashMap<>(members);
+    Map<String, List<Step>> open = new LinkedHashMap<>(groups());
     while (!open.isEmpty()) {
-      List<String> ready = open.keySet().stream().filter(g -> isReady(members, g, done)).toList();
-      if (ready.isEmpty()) {
+      String next = null;
+      for (String name : open.keySet()) {
+        boolean ready = done.containsAll(waitsFor.getOrDefault(name, Set.of()));
+        if (ready && (next == null || rank(ranks, name) < rank(ranks, next))) {
+          next = name;
+        }
+      }
+      if (next == null) {
         // batches that wait for each other are placed as one
         List<Step> rest = new ArrayList<>();
         inOrder().stream().filter(s -> open.containsKey(root(s.batch()))).forEach(rest::add);
         ordered.add(rest);
         return ordered;
       }
-      String next = ready.get(0);
-      for (String candidate : ready) {
-        next = slack(members, candidate) < slack(members, next) ? candidate : next;
-      }
       ordered.add(java.util.Objects.requireNonNull(open.remove(next)));
       done.add(next);
     }
     return ordered;
+  }
+
+  /** The groups that must be done before one. */
+  Set<String> waitedFor(String name) {
+    groups();
+    return waitsFor.getOrDefault(name, Set.of());
+  }
+
+  /** What stands already comes first: the rest is laid round it. */
+  private int rank(Map<String, Integer> ranks, String name) {
+    boolean stands =
+        members.getOrDefault(name, List.of()).stream().anyMatch(s -> s.fixedStartMin() != null);
+    return ranks.getOrDefault(name, NEVER) - (stands ? 2 * NEVER : 0);
   }
 
   private int slack(Map<String, List<Step>> members, String name) {
@@ -94,16 +130,17 @@ final class BatchOrder {
         .orElse(NEVER);
   }
 
-  private boolean isReady(Map<String, List<Step>> members, String name, Set<String> done) {
+  private Set<String> earlier(String name) {
+    Set<String> earlier = new HashSet<>();
     for (Step step : members.getOrDefault(name, List.of())) {
       for (Link link : before.getOrDefault(step.key(), List.of())) {
         String other = root(batch(link.before()));
-        if (!other.equals(name) && !done.contains(other)) {
-          return false;
+        if (!other.equals(name)) {
+          earlier.add(other);
         }
       }
     }
-    return true;
+    return earlier;
   }
 
   /** Latest start of each step for every goal that hangs on it, as if nothing else were planned. */

@@ -1,6 +1,5 @@
 package pourwright.plan;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +12,6 @@ final class BatchPlacing {
   private final Bench bench;
   private final List<Step> batch;
   private final Map<String, Integer> notBefore = new HashMap<>();
-  private final Map<String, List<Link>> before = new HashMap<>();
-  private final Map<String, List<Link>> later = new HashMap<>();
-  private final Map<String, List<Span>> ending = new HashMap<>();
   private String trouble = "";
 
   BatchPlacing(PlanProblem problem, Bench bench, List<Step> batch) {
@@ -23,19 +19,6 @@ final class BatchPlacing {
     this.bench = bench;
     this.batch = batch;
     batch.forEach(s -> notBefore.put(s.key(), s.earliestMin()));
-    for (Link link : problem.links()) {
-      if (notBefore.containsKey(link.after())) {
-        before.computeIfAbsent(link.after(), k -> new ArrayList<>()).add(link);
-      }
-      if (notBefore.containsKey(link.before())) {
-        later.computeIfAbsent(link.before(), k -> new ArrayList<>()).add(link);
-      }
-    }
-    for (Span span : problem.spans()) {
-      if (notBefore.containsKey(span.toStep())) {
-        ending.computeIfAbsent(span.toStep(), k -> new ArrayList<>()).add(span);
-      }
-    }
   }
 
   /** Places all steps; an empty string when it could, else what stood in the way. */
@@ -77,7 +60,7 @@ final class BatchPlacing {
 
   private int earliestOf(Step step) {
     int earliest = Math.max(0, notBefore.getOrDefault(step.key(), 0));
-    for (Link link : before.getOrDefault(step.key(), List.of())) {
+    for (Link link : bench.linksInto(step.key())) {
       Placed earlier = bench.of(link.before());
       if (earlier != null) {
         earliest = Math.max(earliest, earlier.endMin() + link.minMin());
@@ -88,7 +71,7 @@ final class BatchPlacing {
 
   /** Checks the maximum waits into a step that was just placed, and out of it to fixed ones. */
   private boolean inTime(Step step, Placed place) {
-    for (Link link : before.getOrDefault(step.key(), List.of())) {
+    for (Link link : bench.linksInto(step.key())) {
       Placed earlier = bench.of(link.before());
       if (earlier == null || link.maxMin() == null) {
         continue;
@@ -118,7 +101,7 @@ final class BatchPlacing {
   }
 
   private boolean holdSpans(Step last) {
-    for (Span span : ending.getOrDefault(last.key(), List.of())) {
+    for (Span span : bench.spansTo(last.key())) {
       Placed from = bench.of(span.fromStep());
       Placed to = bench.of(span.toStep());
       if (from == null || to == null) {

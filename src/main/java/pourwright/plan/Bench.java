@@ -2,10 +2,8 @@ package pourwright.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What is planned so far: who and what is taken when. */
@@ -13,13 +11,23 @@ final class Bench {
   private final PlanProblem problem;
   private final Map<String, Occupancy> occupied = new HashMap<>();
   private final List<Window> presence;
-  private final Map<String, Placed> placed = new LinkedHashMap<>();
+  private final Map<String, Placed> placed = new HashMap<>();
+  private final List<Placed> inOrder = new ArrayList<>();
+  private final Map<String, List<Placed>> byTag = new HashMap<>();
   private final Map<String, Step> steps;
+  private final Map<String, List<Link>> linksInto = new HashMap<>();
+  private final Map<String, List<Span>> spansTo = new HashMap<>();
 
   Bench(PlanProblem problem) {
     this.problem = problem;
     this.presence = problem.presence();
     this.steps = problem.stepsByKey();
+    for (Link link : problem.links()) {
+      linksInto.computeIfAbsent(link.after(), k -> new ArrayList<>()).add(link);
+    }
+    for (Span span : problem.spans()) {
+      spansTo.computeIfAbsent(span.toStep(), k -> new ArrayList<>()).add(span);
+    }
     Map<String, Integer> washing = new HashMap<>();
     problem.washings().forEach(w -> washing.put(w.resource(), w.minutes()));
     for (Resource r : problem.resources()) {
@@ -46,7 +54,15 @@ final class Bench {
   }
 
   List<Placed> placed() {
-    return new ArrayList<>(placed.values());
+    return new ArrayList<>(inOrder);
+  }
+
+  List<Link> linksInto(String step) {
+    return linksInto.getOrDefault(step, List.of());
+  }
+
+  List<Span> spansTo(String step) {
+    return spansTo.getOrDefault(step, List.of());
   }
 
   @Nullable Placed of(String step) {
@@ -57,27 +73,40 @@ final class Bench {
     return java.util.Objects.requireNonNull(occupied.get(resource));
   }
 
+  private Step step(Placed place) {
+    return java.util.Objects.requireNonNull(steps.get(place.step()));
+  }
+
   private static String family(Step step) {
     return step.family() == null ? "" : step.family();
   }
 
   /** How much of everything is taken now, to come back to. */
-  record Mark(Map<String, Integer> sizes, Set<String> steps) {}
+  record Mark(Map<String, Integer> sizes, int steps) {}
 
   Mark mark() {
     Map<String, Integer> sizes = new HashMap<>();
     occupied.forEach((key, occupancy) -> sizes.put(key, occupancy.size()));
-    return new Mark(sizes, Set.copyOf(placed.keySet()));
+    return new Mark(sizes, inOrder.size());
   }
 
   void backTo(Mark mark) {
     mark.sizes().forEach((key, size) -> occupancy(key).backTo(size));
-    placed.keySet().retainAll(mark.steps());
+    while (inOrder.size() > mark.steps()) {
+      Placed last = inOrder.remove(inOrder.size() - 1);
+      placed.remove(last.step());
+      for (String tag : step(last).tags()) {
+        List<Placed> tagged = byTag.getOrDefault(tag, List.of());
+        tagged.remove(tagged.size() - 1);
+      }
+    }
   }
 
   void put(Placed place) {
-    Step step = java.util.Objects.requireNonNull(steps.get(place.step()));
+    Step step = step(place);
     placed.put(place.step(), place);
+    inOrder.add(place);
+    step.tags().forEach(tag -> byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(place));
     if (place.person() != null) {
       occupancy(place.person()).take(new Occupancy.Taken(place.startMin(), place.endMin(), 1, ""));
     }
@@ -171,10 +200,9 @@ final class Bench {
   private int after(Step step, String own, String other, int at) {
     int next = at;
     if (step.tags().contains(own)) {
-      for (Placed p : placed.values()) {
-        Step there = java.util.Objects.requireNonNull(steps.get(p.step()));
+      for (Placed p : byTag.getOrDefault(other, List.of())) {
         boolean meets = p.startMin() < at + step.minutes() && at < p.endMin();
-        next = meets && there.tags().contains(other) ? Math.max(next, p.endMin()) : next;
+        next = meets ? Math.max(next, p.endMin()) : next;
       }
     }
     return next;

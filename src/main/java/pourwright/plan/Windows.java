@@ -14,7 +14,8 @@ final class Windows {
     if (windows.isEmpty()) {
       return at;
     }
-    for (Window window : windows) {
+    for (int i = firstEndingAfter(windows, at); i < windows.size(); i++) {
+      Window window = windows.get(i);
       int start = Math.max(at, window.fromMin());
       if (start + minutes <= window.toMin()) {
         return Math.min(start, limit);
@@ -27,12 +28,28 @@ final class Windows {
    * As {@link #firstWithin}, and beginning at least {@code before} minutes before its window ends.
    */
   static int firstHot(List<Window> windows, int at, int minutes, int before, int limit) {
-    for (Window window : windows) {
+    for (int i = firstEndingAfter(windows, at); i < windows.size(); i++) {
+      Window window = windows.get(i);
       int start = Math.max(at, window.fromMin());
       if (start + minutes <= window.toMin() && start <= window.toMin() - before) {
         return Math.min(start, limit);
       }
     }
     return limit;
+  }
+
+  /** Index of the first window that does not end before a minute. */
+  private static int firstEndingAfter(List<Window> windows, int at) {
+    int low = 0;
+    int high = windows.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (windows.get(middle).toMin() < at) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import pourwright.plan.ForwardSearch;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
 import pourwright.plan.PlanChecker;
@@ -22,11 +24,19 @@ import pourwright.plan.Planner;
  * there is one at once and none is worse.
  */
 public final class CpSatPlanner implements Planner {
+  /** Orders that the first plan is sought among, where the time is long enough. */
+  private static final int ORDERS_TRIED = 3000;
+
+  /** Share of the whole time for the first plan, where that one goes on searching. */
+  private static final double FIRST_SHARE = 0.25;
+
   /** Share of the time that is left which an aim may take. */
   private static final double SHARE = 0.6;
 
   /** A change of place counts as much as so many minutes of moving. */
   private static final int MINUTES_FOR_A_CHANGE = 60;
+
+  private static final String LATE = "minutes late, weighted";
 
   private static final Duration LEAST = Duration.ofMillis(50);
 
@@ -43,6 +53,11 @@ public final class CpSatPlanner implements Planner {
     this.withReasons = withReasons;
   }
 
+  /** The planner of the house: it starts from the forward rule in many orders. */
+  public static CpSatPlanner usual() {
+    return new CpSatPlanner(new ForwardSearch(ORDERS_TRIED));
+  }
+
   /** A planner that starts from nothing. */
   public static CpSatPlanner alone() {
     return new CpSatPlanner((problem, effort) -> new NotFound(List.of()), true);
@@ -50,12 +65,31 @@ public final class CpSatPlanner implements Planner {
 
   @Override
   public Outcome plan(PlanProblem problem, Effort effort) {
-    Run run = new Run(problem, effort);
-    Outcome start = first.plan(problem, effort);
+    long deadline = System.nanoTime() + effort.limit().toNanos();
+    Outcome start = first.plan(problem, quick(effort));
+    Run run = new Run(problem, effort, deadline);
     if (start instanceof Planned planned && PlanChecker.check(problem, planned.plan()).isEmpty()) {
       run.take(planned.plan());
     }
     return run.outcome();
+  }
+
+  private static Effort quick(Effort effort) {
+    return until(
+        effort,
+        System.nanoTime() + (long) (effort.limit().toNanos() * FIRST_SHARE),
+        effort.better());
+  }
+
+  /** The same effort, given up at a moment of the machine's clock. */
+  static Effort until(Effort effort, long deadlineNanos, Consumer<Plan> better) {
+    return new Effort(
+        effort.limit(),
+        effort.seed(),
+        effort.workers(),
+        effort.hint(),
+        better,
+        () -> System.nanoTime() > deadlineNanos || effort.cancelled().getAsBoolean());
   }
 
   private final class Run {
@@ -67,10 +101,10 @@ public final class CpSatPlanner implements Planner {
     private final AtomicReference<@Nullable Plan> best = new AtomicReference<>();
     private boolean stopped;
 
-    Run(PlanProblem problem, Effort effort) {
+    Run(PlanProblem problem, Effort effort, long deadline) {
       this.problem = problem;
       this.effort = effort;
-      this.deadline = System.nanoTime() + effort.limit().toNanos();
+      this.deadline = deadline;
       this.model = new PlanModel(problem);
     }
 
@@ -83,21 +117,46 @@ public final class CpSatPlanner implements Planner {
       if (model.isImpossible()) {
         return impossible();
       }
-      Search.Result dates = aim("minutes late, weighted", model.tardiness());
-      if (dates.impossible()) {
-        return impossible();
+      if (byLateGoals()) {
+        furtherAims();
+      } else {
+        Search.Result dates = aim(LATE, model.tardiness());
+        if (dates.impossible()) {
+          return impossible();
+        }
+        if (dates.answered()) {
+          furtherAims();
+        }
       }
       Plan plan = best.get();
       if (plan == null) {
         return new NotFound(List.of("no plan was found in the time given; give it more time"));
       }
-      if (dates.answered()) {
-        furtherAims();
-      }
       long bound = aims.isEmpty() ? 0 : aims.get(0).bound();
       boolean proven = !aims.isEmpty() && aims.get(0).proven();
       Plan last = best.get();
       return new Planned(last == null ? plan : last, bound, proven, aims);
+    }
+
+    /** The dates by the late goals first; true when that proves them best. */
+    private boolean byLateGoals() {
+      Plan start = best.get();
+      if (start == null) {
+        return false;
+      }
+      long end = deadline - (long) ((deadline - System.nanoTime()) * (1 - SHARE));
+      LateGoals late = new LateGoals(problem, effort, end, start, this::take);
+      late.search();
+      Plan found = best.get();
+      long value = found == null ? 0 : found.tardiness(problem);
+      model.model.addGreaterOrEqual(model.tardiness(), late.bound());
+      if (!late.proven()) {
+        return false;
+      }
+      aims.add(new Aim(LATE, value, late.bound()));
+      model.model.addLessOrEqual(model.tardiness(), value);
+      stopped |= effort.cancelled().getAsBoolean();
+      return true;
     }
 
     private void furtherAims() {

@@ -12,6 +12,7 @@ import pourwright.plan.PlanProblem;
 import pourwright.plan.Resource;
 import pourwright.plan.Step;
 import pourwright.plan.StepKind;
+import pourwright.plan.Window;
 
 /** One pair of hands does one thing at a time, within its own hours. */
 final class PeopleRules {
@@ -45,6 +46,7 @@ final class PeopleRules {
         (person, hands) -> {
           Resource it = resources.get(person);
           if (it != null && it.capacity() == 1) {
+            rules.addBreaks(it, hands);
             plan.model.addNoOverlap(hands);
           } // more pairs of hands than steps: the rule is left out, see Relaxed
         });
@@ -90,6 +92,17 @@ final class PeopleRules {
     long end = plan.latestEnd(step);
     if (end > 0 && candidates.size() == 1) {
       running.merge(candidates.get(0).key(), end, Math::max);
+    }
+  }
+
+  /** Nights and breaks stand among the work: the solver then sees how little a day holds. */
+  private void addBreaks(Resource person, List<IntervalVar> hands) {
+    long from = 0;
+    for (Window window : person.windows()) {
+      if (window.fromMin() > from) {
+        hands.add(plan.model.newFixedInterval(from, window.fromMin() - from, "break " + from));
+      }
+      from = window.toMin();
     }
   }
 
