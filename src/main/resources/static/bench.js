@@ -78,8 +78,13 @@
 
   // ---- what the studio says --------------------------------------------------------------
   let asking = false;
+  let askAgain = false; // something changed while an answer was on its way
   const refresh = async () => {
-    if (!strip || asking) return;
+    if (!strip) return;
+    if (asking) {
+      askAgain = true;
+      return;
+    }
     asking = true;
     try {
       const answer = await fetch(strip.dataset.poll + "?back=" + encodeURIComponent(location.pathname), { headers: { "X-Part": "bells" } });
@@ -97,6 +102,10 @@
       // no connection: 'clock lost' says so after a while
     } finally {
       asking = false;
+      if (askAgain) {
+        askAgain = false;
+        refresh();
+      }
     }
   };
 

@@ -5,23 +5,34 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import pourwright.page.guard.Attempts;
 import pourwright.page.guard.Door;
+import pourwright.page.guard.OriginRule;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.Sessions;
 import pourwright.page.guard.TurnedAway;
 import pourwright.page.words.Language;
+import pourwright.work.BooksUnavailable;
 
 /** What belongs to the house and to no place: door, files, health, sign-in, look, errors. */
 public final class HouseRoutes {
   private static final Logger LOG = LoggerFactory.getLogger(HouseRoutes.class);
 
   private static final long OPENING_MS = 300;
+
+  /** 507 Insufficient Storage (RFC 4918) and 503 Service Unavailable (RFC 9110). */
+  private static final int DISK_FULL = 507;
+
+  private static final int UNAVAILABLE = 503;
 
   private final Site site;
   private final Shell shell;
@@ -129,8 +140,18 @@ public final class HouseRoutes {
     http.redirect(own ? back : "/", HttpStatus.SEE_OTHER);
   }
 
-  /** What the error page shows. */
-  public record Trouble(int status, String headline, String detail, String requestId) {}
+  /**
+   * What the error page shows.
+   *
+   * @param typed what was sent and can be sent again, as it was typed; empty when nothing can
+   */
+  public record Trouble(
+      int status,
+      String headline,
+      String detail,
+      String requestId,
+      String path,
+      Map<String, List<String>> typed) {}
 
   private void turnedAway(TurnedAway away, Context http) {
     show(http, away.status(), away.headline(), away.detail());
@@ -148,6 +169,11 @@ public final class HouseRoutes {
   }
 
   private void broken(Exception e, Context http) {
+    Optional<BooksUnavailable> away = BooksUnavailable.in(e);
+    if (away.isPresent()) {
+      booksUnavailable(away.get(), http);
+      return;
+    }
     LOG.error("request {} {} {} failed", Door.requestId(http), http.method(), http.path(), e);
     show(
         http,
@@ -157,6 +183,20 @@ public final class HouseRoutes {
             + " there; if it happens again, tell whoever looks after the program the number below.");
   }
 
+  /** The disk is full, the database busy or gone: says so and keeps what was typed. */
+  private void booksUnavailable(BooksUnavailable away, Context http) {
+    LOG.warn("request {}: {}", Door.requestId(http), away.sentence());
+    LOG.debug("request {}", Door.requestId(http), away);
+    Said said = Said.told(away.sentence(), away.hint());
+    Map<String, List<String>> typed = new LinkedHashMap<>();
+    if (!OriginRule.looksOnly(http.method().name()) && !http.isMultipart()) {
+      typed.putAll(http.formParamMap());
+      typed.remove(Door.TOKEN_FIELD);
+      typed.remove(Door.KEY_FIELD);
+    }
+    show(http, away.disk() ? DISK_FULL : UNAVAILABLE, said.headline(), said.detail(), typed);
+  }
+
   private void notFound(Context http) {
     if (http.attribute("pourwright.trouble") == null) {
       show(http, 404, "There is no such page", "It may have been renamed. Try the places.");
@@ -164,9 +204,15 @@ public final class HouseRoutes {
   }
 
   private void show(Context http, int status, String headline, String detail) {
+    show(http, status, headline, detail, Map.of());
+  }
+
+  private void show(
+      Context http, int status, String headline, String detail, Map<String, List<String>> typed) {
     http.attribute("pourwright.trouble", Boolean.TRUE);
     http.status(status);
-    Trouble trouble = new Trouble(status, headline, detail, Door.requestId(http));
+    Trouble trouble =
+        new Trouble(status, headline, detail, Door.requestId(http), http.path(), typed);
     boolean framed = !Door.visit(http).isEmpty();
     if (framed) {
       Show.page(http, "desk/trouble.jte", trouble);

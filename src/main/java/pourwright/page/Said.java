@@ -44,8 +44,12 @@ public record Said(Tone tone, String headline, String detail) {
 
   /** Not done: what a use case said about it. */
   public static Said refused(Outcome.Refused<?> refused) {
-    String hint = refused.hint();
-    return new Said(Tone.REFUSED, sentence(refused.sentence()), sentence(hint));
+    return told(refused.sentence(), refused.hint());
+  }
+
+  /** Not done, in the words of a use case or of the books: made into whole sentences. */
+  static Said told(String sentence, String hint) {
+    return new Said(Tone.REFUSED, sentence(sentence), sentence(hint));
   }
 
   private static String sentence(String text) {

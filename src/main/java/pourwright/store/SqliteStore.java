@@ -242,6 +242,8 @@ public final class SqliteStore implements Store {
               statement.execute("PRAGMA optimize");
             }
           });
+    } catch (StoreTrouble e) {
+      // Only the planner's statistics are missing then; a full disk must not keep a studio open.
     } finally {
       try {
         readers.close();

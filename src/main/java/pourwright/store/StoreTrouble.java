@@ -1,8 +1,13 @@
 package pourwright.store;
 
+import pourwright.work.BooksUnavailable;
+
 /** The store cannot be opened or has failed; says in plain words what happened and what to do. */
-public final class StoreTrouble extends RuntimeException {
+public final class StoreTrouble extends BooksUnavailable {
   private static final long serialVersionUID = 1L;
+
+  /** PostgreSQL's disk_full, "Appendix A. PostgreSQL Error Codes", class 53. */
+  private static final String DISK_FULL = "53100";
 
   /** What kind of trouble; the program's exit code goes by it. */
   public enum Kind {
@@ -32,7 +37,6 @@ public final class StoreTrouble extends RuntimeException {
   }
 
   private final Kind kind;
-  private final String hint;
 
   /**
    * @param kind which
@@ -40,33 +44,21 @@ public final class StoreTrouble extends RuntimeException {
    * @param hint what to do
    */
   public StoreTrouble(Kind kind, String message, String hint) {
-    super(message);
+    super(kind == Kind.DISK, message, hint);
     this.kind = kind;
-    this.hint = hint;
   }
 
   /**
    * @param cause what was thrown below
    */
   public StoreTrouble(Kind kind, String message, String hint, Throwable cause) {
-    super(message, cause);
+    super(kind == Kind.DISK, message, hint, cause);
     this.kind = kind;
-    this.hint = hint;
   }
 
   /** Which kind. */
   public Kind kind() {
     return kind;
-  }
-
-  /** What to do. */
-  public String hint() {
-    return hint;
-  }
-
-  /** What happened, never null. */
-  public String sentence() {
-    return String.valueOf(getMessage());
   }
 
   /** What SQLite or PostgreSQL threw, as trouble a person can read. */
@@ -78,6 +70,13 @@ public final class StoreTrouble extends RuntimeException {
       }
       if (at instanceof org.sqlite.SQLiteException sqlite) {
         return ofSqlite(sqlite, thrown);
+      }
+      if (at instanceof java.sql.SQLException sql && DISK_FULL.equals(sql.getSQLState())) {
+        return new StoreTrouble(
+            Kind.DISK,
+            "the disk of the database server is full; nothing of this was saved",
+            "free some space there and do it again; everything saved before is safe",
+            thrown);
       }
       at = at.getCause();
     }

@@ -54,6 +54,45 @@ public record StudioFolder(Path root) {
     }
   }
 
+  /**
+   * Moves everything of a closed studio to where it shall be, on the same disk: the files first,
+   * forced to the disk, and the database last. A studio is there only when all of it is.
+   *
+   * @throws IOException when the disk does not take it, or the studio was not closed
+   */
+  public void moveInto(StudioFolder target) throws IOException {
+    if (Files.exists(root.resolve(database().getFileName() + "-wal"))) {
+      throw new IOException("the studio in " + root + " was not closed");
+    }
+    java.util.List<Path> all;
+    try (java.util.stream.Stream<Path> files = Files.walk(root)) {
+      all = files.filter(Files::isRegularFile).filter(f -> !f.equals(database())).toList();
+    }
+    target.prepare();
+    for (Path file : all) {
+      Path place = target.root().resolve(root.relativize(file).toString());
+      Path above = place.getParent();
+      if (above != null) {
+        Files.createDirectories(above);
+      }
+      Files.move(file, place, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      SqliteCopy.forceFolderOf(place);
+    }
+    Files.move(database(), target.database(), java.nio.file.StandardCopyOption.ATOMIC_MOVE);
+    SqliteCopy.force(target.root());
+  }
+
+  /** Removes a studio's folder with all that is in it. */
+  public void remove() throws IOException {
+    java.util.List<Path> all;
+    try (java.util.stream.Stream<Path> files = Files.walk(root)) {
+      all = files.sorted(java.util.Comparator.reverseOrder()).toList();
+    }
+    for (Path file : all) {
+      Files.delete(file);
+    }
+  }
+
   /** Keeps the database and what SQLite lays beside it for the owner alone; opens none of them. */
   void ownDatabase() throws IOException {
     for (String end : java.util.List.of("", "-wal", "-shm")) {

@@ -43,6 +43,7 @@ import pourwright.plan.ForwardRule;
 import pourwright.work.Act;
 import pourwright.work.AttachFile;
 import pourwright.work.BeginPour;
+import pourwright.work.BooksUnavailable;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
@@ -79,6 +80,7 @@ class EveryRouteTest extends BrowserTest {
           "/m/12X",
           "/nowhere",
           "/broken",
+          "/full",
           "/piece/999999");
 
   /** Parts of other pages, files, and a PDF that only one step of a pour offers. */
@@ -190,12 +192,17 @@ class EveryRouteTest extends BrowserTest {
     return server;
   }
 
-  /** A page on which the program fails, to see what it says then. */
+  /** Pages on which the program or the disk fails, to see what is said then. */
   private static void broken(RoutesConfig routes) {
     routes.get(
         "/broken",
         http -> {
           throw new IllegalStateException("a fault that a test made");
+        });
+    routes.get(
+        "/full",
+        http -> {
+          throw new BooksUnavailable(true, "the disk is full", "free some space and do it again");
         });
   }
 
@@ -226,10 +233,11 @@ class EveryRouteTest extends BrowserTest {
     found.clear();
     looked = 0;
     long began = System.nanoTime();
-    Routes bare = Routes.walk(empty, states ? start(emptyBooks) : List.of("/broken"), ofEach);
+    Routes bare =
+        Routes.walk(empty, states ? start(emptyBooks) : List.of("/broken", "/full"), ofEach);
     Routes year = Routes.walk(full, start(fullBooks), ofEach);
-    assertThat(bare.broken()).containsExactly("/broken");
-    assertThat(year.broken()).containsExactly("/broken");
+    assertThat(bare.broken()).containsExactly("/broken", "/full");
+    assertThat(year.broken()).containsExactly("/broken", "/full");
     assertThat(year.unreached())
         .as("routes that no link leads to")
         .filteredOn(route -> !NO_PAGES.contains(route))

@@ -16,11 +16,11 @@ import pourwright.page.Show;
 import pourwright.page.Surroundings;
 
 /**
- * Tells every open page, every two seconds, what time it is in the studio and which timers there
- * are; a page without the stream asks by itself. The timers themselves are rows in the ledger.
+ * Tells every open page, twice a second, what time it is in the studio and which timers there are;
+ * a page without the stream asks by itself. The timers themselves are rows in the ledger.
  */
 public final class BellRoutes implements AutoCloseable {
-  private static final long EVERY_MS = 2_000;
+  private static final long EVERY_MS = 500;
   private static final int LISTENERS_MAX = 200;
 
   private final Surroundings surroundings;

@@ -7,6 +7,8 @@ import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -66,6 +68,69 @@ class TimersTest extends BrowserTest {
     assertThat(phone.locator(".said").textContent()).contains("Answered: Demold Bollard");
     PlaywrightAssertions.assertThat(laptop.locator(".bell"))
         .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(4_000));
+  }
+
+  /** Goal: within one second of the deadline on an open page, twenty at once; never early. */
+  @Test
+  void twentyTimersRingOnAnOpenPageWithinASecondOfTheirDeadlines() {
+    Page laptop = visit(base, "/casting", Window.LAPTOP);
+    watchTheBells(laptop);
+    for (int i = 1; i <= 20; i++) {
+      set("Tray " + i, Duration.ofMillis(4_000 + 150L * i));
+    }
+    laptop.waitForCondition(
+        () -> Boolean.TRUE.equals(laptop.evaluate("Object.keys(window.rang).length === 20")));
+    @SuppressWarnings("unchecked")
+    Map<String, Number> late = (Map<String, Number>) laptop.evaluate("window.rang");
+    assertThat(late.values()).allSatisfy(ms -> assertThat(ms.longValue()).isBetween(-250L, 1_000L));
+  }
+
+  /** The studio's clock is set two hours on: what is due then rings within a second of it. */
+  @Test
+  void aJumpOfTheClockRingsWithinASecondToo() {
+    Page laptop = visit(base, "/casting", Window.LAPTOP);
+    set("Pour Rain on slate", Duration.ofHours(2));
+    PlaywrightAssertions.assertThat(laptop.locator(".bell")).isVisible(SOON);
+    watchTheBells(laptop);
+    laptop.evaluate("window.jumped = Date.now()");
+    clock.move(Duration.ofHours(2));
+    laptop.waitForCondition(() -> Boolean.TRUE.equals(laptop.evaluate("!!window.firstRing")));
+    Object after = laptop.evaluate("window.firstRing - window.jumped");
+    assertThat(((Number) after).longValue()).isLessThanOrEqualTo(1_000);
+  }
+
+  /** The day of 23 hours (29 March 2026 in Berlin, by the JDK's time zone data) moves no timer. */
+  @Test
+  void theHourThatIsLeftOutInSpringMovesNoTimer(@TempDir Path other) {
+    Instant before = Instant.parse("2026-03-29T00:30:00Z");
+    clock.move(Duration.between(clock.instant(), before));
+    Desk plain = TestStudio.desk(other, clock);
+    Desk berlin = new Desk(plain.studio(), clock, ZoneId.of("Europe/Berlin"), java.util.Locale.UK);
+    plain
+        .studio()
+        .timers
+        .start(
+            Act.of("MK", "over the change"),
+            "Harden",
+            new Subject(Subject.Kind.STUDIO, "studio"),
+            Duration.ofHours(2));
+    try (Server there = TestStudio.open(berlin, other)) {
+      Visitor visitor = new Visitor(there.port());
+      assertThat(visitor.page("/").select(".bell").text()).contains("04:30");
+      assertThat(visitor.page("/").select(".bell-left").text()).matches("(1:59:\\d\\d|2:00:00)");
+    }
+  }
+
+  /** Notes for each timer how late the page began to ring, in milliseconds. */
+  private static void watchTheBells(Page page) {
+    page.evaluate(
+        "() => { window.rang = {}; const look = () => {"
+            + " for (const b of document.querySelectorAll('.bell-rings')) { const name ="
+            + " b.dataset.name; if (!(name in window.rang)) {"
+            + " window.rang[name] = Date.now() - Number(b.dataset.deadline); window.firstRing ="
+            + " window.firstRing || Date.now(); } } };"
+            + " new MutationObserver(look).observe(document.getElementById('bells'), {subtree:"
+            + " true, childList: true, attributes: true}); }");
   }
 
   @Test
