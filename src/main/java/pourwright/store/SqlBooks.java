@@ -16,6 +16,7 @@ import pourwright.work.OrderBook;
 import pourwright.work.PieceBook;
 import pourwright.work.PlanRunBook;
 import pourwright.work.ReadingBook;
+import pourwright.work.RecallBook;
 import pourwright.work.SettingBook;
 import pourwright.work.TimerBook;
 import pourwright.work.TraceBook;
@@ -95,6 +96,11 @@ record SqlBooks(Handle handle) implements Books {
   @Override
   public MoneyBook money() {
     return new MoneySql(handle);
+  }
+
+  @Override
+  public RecallBook recalls() {
+    return new RecallSql(handle);
   }
 
   @Override

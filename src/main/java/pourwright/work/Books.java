@@ -47,6 +47,9 @@ public interface Books {
   /** Money. */
   MoneyBook money();
 
+  /** Where pieces are. */
+  RecallBook recalls();
+
   /** The years at once. */
   AccountBook accounts();
 

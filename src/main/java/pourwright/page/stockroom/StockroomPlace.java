@@ -20,8 +20,10 @@ import pourwright.stock.Shelf;
 import pourwright.work.Act;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
+import pourwright.work.PaperPrinter;
 import pourwright.work.ReceiveLot;
 import pourwright.work.SaveCard;
+import pourwright.work.TablePrinter;
 
 /** Materials, lots, counts, buying and tracing. */
 public final class StockroomPlace implements Place {
@@ -68,6 +70,7 @@ public final class StockroomPlace implements Place {
     routes.post("/stockroom/material/{code}", this::saveMaterial);
     routes.get("/stockroom/find", this::find);
     lots.addTo(routes);
+    new RecallDesk(desk, PaperPrinter.ofTheHouse(), TablePrinter.ofTheHouse()).addTo(routes);
   }
 
   private void show(Context http) {

@@ -1,0 +1,51 @@
+package pourwright.store;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+import org.jdbi.v3.core.Handle;
+import pourwright.work.RecallBook;
+
+/** Where pieces are, a few hundred in one statement. */
+record RecallSql(Handle handle) implements RecallBook {
+  private static final int CHUNK = 500;
+
+  @Override
+  public List<Whereabouts> of(Collection<Long> pieces) {
+    List<Long> ids = List.copyOf(new TreeSet<>(pieces));
+    List<Whereabouts> found = new ArrayList<>();
+    for (int i = 0; i < ids.size(); i += CHUNK) {
+      handle
+          .createQuery(
+              """
+              SELECT p.id, p.mark, w.design, w.state, e.step, e.at_ms, l.order_number, o.channel,
+                o.customer, c.name
+              FROM piece p JOIN piece_now w ON w.piece_id = p.id
+              JOIN piece_event e ON e.id = (SELECT MAX(n.id) FROM piece_event n
+                WHERE n.piece_id = p.id AND n.step <> 'GRADED'
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = n.deed_id))
+              LEFT JOIN order_line l ON l.id = w.order_line_id
+              LEFT JOIN order_now o ON o.order_number = l.order_number
+              LEFT JOIN customer c ON c.ref = o.customer
+              WHERE p.id IN (<ids>) ORDER BY p.id
+              """)
+          .bindList("ids", ids.subList(i, Math.min(ids.size(), i + CHUNK)))
+          .map(
+              (row, ctx) ->
+                  new Whereabouts(
+                      row.getLong("id"),
+                      row.getLong("mark"),
+                      row.getString("design"),
+                      row.getString("state"),
+                      row.getString("step"),
+                      Row.at(row, "at_ms"),
+                      row.getString("order_number"),
+                      row.getString("channel"),
+                      row.getString("customer"),
+                      row.getString("name")))
+          .forEach(found::add);
+    }
+    return found;
+  }
+}
