@@ -3,6 +3,7 @@ package pourwright.page;
 import java.util.List;
 import pourwright.page.board.BoardPlace;
 import pourwright.page.casting.CastingPlace;
+import pourwright.page.house.AfterCorner;
 import pourwright.page.house.FileCorner;
 import pourwright.page.house.FindCorner;
 import pourwright.page.house.HistoryCorner;
@@ -43,6 +44,7 @@ public final class Places {
         new TimerCorner(desk),
         new HistoryCorner(desk),
         new HoldCorner(desk),
+        new AfterCorner(desk),
         new StopCorner(desk),
         new FindCorner(desk),
         new SettingsCorner(desk),

@@ -103,6 +103,15 @@ final class LotSql implements LotBook {
   }
 
   @Override
+  public List<Shelf> coded(String code) {
+    return handle
+        .createQuery(SELECT + " AND LOWER(l.code) = LOWER(:code) ORDER BY l.id DESC")
+        .bind("code", code.strip())
+        .map((row, ctx) -> shelf(row))
+        .list();
+  }
+
+  @Override
   public List<Shelf> shelves(String material) {
     return FirstExpiredFirstOut.inOrder(
         handle

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Brings a database to the newest step, each step in a transaction of its own. */
 final class Migrations {
   /** The newest step there is. */
-  static final int NEWEST = 29;
+  static final int NEWEST = 30;
 
   /** The table in which the steps taken are kept. */
   static final String TABLE = "schema_history";
@@ -37,7 +37,8 @@ final class Migrations {
           "V0002__shelf_and_desk.sql", "common",
           "V0003__guards.sql", "",
           "V0004__still_open.sql", "",
-          "V0029__money.sql", "");
+          "V0029__money.sql", "",
+          "V0030__after_sale.sql", "");
 
   private Migrations() {}
 

@@ -12,6 +12,43 @@ record RecallSql(Handle handle) implements RecallBook {
   private static final int CHUNK = 500;
 
   @Override
+  public List<Long> ofCard(String drawer, String code) {
+    String sql =
+        switch (drawer) {
+          case "candle" -> "SELECT piece_id FROM piece_now WHERE design = :code";
+          case "vessel" -> "SELECT piece_id FROM piece_now WHERE vessel_design = :code";
+          case "mix" ->
+              """
+              SELECT w.piece_id FROM batch b JOIN piece p ON p.made_in = b.id
+              JOIN piece_now w ON w.piece_id = p.id WHERE b.kind = 'CAST' AND b.card = :code
+              """;
+          case "pour" ->
+              """
+              SELECT DISTINCT e.piece_id FROM batch b JOIN piece_event e ON e.batch_id = b.id
+              WHERE b.kind = 'POUR' AND b.card = :code
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id)
+              """;
+          default -> "";
+        };
+    return sql.isEmpty()
+        ? List.of()
+        : handle.createQuery(sql).bind("code", code).mapTo(Long.class).list();
+  }
+
+  @Override
+  public List<Long> pickedFor(String order) {
+    return handle
+        .createQuery(
+            """
+            SELECT w.piece_id FROM order_line l JOIN piece_now w ON w.order_line_id = l.id
+            WHERE l.order_number = :order AND w.state = 'Picked' ORDER BY w.piece_id
+            """)
+        .bind("order", order)
+        .mapTo(Long.class)
+        .list();
+  }
+
+  @Override
   public List<Whereabouts> of(Collection<Long> pieces) {
     List<Long> ids = List.copyOf(new TreeSet<>(pieces));
     List<Whereabouts> found = new ArrayList<>();

@@ -2,6 +2,7 @@ package pourwright.store;
 
 import org.jdbi.v3.core.Handle;
 import pourwright.work.AccountBook;
+import pourwright.work.AfterSaleBook;
 import pourwright.work.AttachmentBook;
 import pourwright.work.BatchBook;
 import pourwright.work.Books;
@@ -96,6 +97,11 @@ record SqlBooks(Handle handle) implements Books {
   @Override
   public MoneyBook money() {
     return new MoneySql(handle);
+  }
+
+  @Override
+  public AfterSaleBook afterSales() {
+    return new AfterSaleSql(handle);
   }
 
   @Override

@@ -52,6 +52,7 @@ final class Tables {
           new Table("order_fact", "id"),
           new Table("order_file", "fingerprint, deed_id"),
           new Table("money", "id"),
+          new Table("after_sale", "id"),
           new Table("customer", "ref"));
 
   /** Worked out from the facts. */

@@ -47,6 +47,9 @@ public interface Books {
   /** Money. */
   MoneyBook money();
 
+  /** What came after sales. */
+  AfterSaleBook afterSales();
+
   /** Where pieces are. */
   RecallBook recalls();
 

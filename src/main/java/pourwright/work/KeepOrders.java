@@ -53,6 +53,12 @@ public final class KeepOrders {
             return Doing.notOnFile("order " + number);
           }
           Order now = order.get();
+          if (state == OrderState.PICKED || state == OrderState.SENT) {
+            Outcome<Order> held = held(turn, number);
+            if (held != null) {
+              return held;
+            }
+          }
           Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, number));
           orders.put(
               new Order(now.number(), now.channel(), now.customer(), state, now.lines()), deed);
@@ -60,6 +66,25 @@ public final class KeepOrders {
           return Turn.done(deed, Doing.known(orders.order(number), deed));
         },
         KeepOrders::again);
+  }
+
+  /** A piece that was picked before the hold came does not leave either. */
+  private static @org.jspecify.annotations.Nullable Outcome<Order> held(Turn turn, String number) {
+    if (turn.books().holds().standing().isEmpty()) {
+      return null;
+    }
+    for (long id : turn.books().recalls().pickedFor(number)) {
+      java.util.List<Hold> holds = turn.books().holds().stopping(id);
+      if (!holds.isEmpty()) {
+        String mark =
+            turn.books().pieces().piece(id).map(p -> p.mark().text()).orElse("piece " + id);
+        return Outcome.refused(
+            Reason.IT_IS_HELD,
+            mark + " is stopped by a hold: " + holds.get(0).reason(),
+            "put it back and take another piece, or have the hold lifted by name");
+      }
+    }
+    return null;
   }
 
   private static Order again(Books books, Deed deed) {

@@ -24,6 +24,9 @@ public interface LotBook {
   /** A lot by material and lot code. */
   Optional<Shelf> shelf(String material, String code);
 
+  /** Lots whose pack carries a code, capitals or not, newest first, emptied ones too. */
+  List<Shelf> coded(String code);
+
   /** All lots of a material with something left, in the order they are drawn from. */
   List<Shelf> shelves(String material);
 

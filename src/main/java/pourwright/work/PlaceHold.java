@@ -2,7 +2,7 @@ package pourwright.work;
 
 /** Stops a lot, a design or a mark: from this moment it is not drawn, picked or promised. */
 public final class PlaceHold {
-  private static final String VERB = "placed a hold";
+  static final String VERB = "placed a hold";
   private final Doing doing;
 
   PlaceHold(Doing doing) {

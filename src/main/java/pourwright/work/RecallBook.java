@@ -32,6 +32,12 @@ public interface RecallBook {
       @Nullable String customerRef,
       @Nullable String customer) {}
 
+  /** Numbers of the pieces that a card made: vessel, candle, mix or pour. */
+  List<Long> ofCard(String drawer, String code);
+
+  /** Numbers of the pieces that stand picked for an order. */
+  List<Long> pickedFor(String order);
+
   /** Where the given pieces are, by number. */
   List<Whereabouts> of(Collection<Long> pieces);
 }

@@ -103,6 +103,9 @@ public final class Studio {
   /** Writes money down. */
   public final RecordMoney recordMoney;
 
+  /** Notes what came after a sale. */
+  public final RecordAfterSale afterSale;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -142,6 +145,7 @@ public final class Studio {
     orders = new KeepOrders(doing);
     customers = new KeepCustomers(doing);
     recordMoney = new RecordMoney(doing);
+    afterSale = new RecordAfterSale(doing);
     undo = new Undo(doing);
   }
 

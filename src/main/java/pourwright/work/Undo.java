@@ -41,6 +41,12 @@ public final class Undo {
           "this was undone already",
           "to do it again, undo that undo in the history");
     }
+    if (target.verb().equals(PlaceHold.VERB)) {
+      return Outcome.refused(
+          Reason.A_NAME_IS_NEEDED,
+          "a hold is not undone, it is lifted",
+          "lift it on the page of holds, with your name and the reason");
+    }
     List<String> standing = deeds.standingOn(target);
     if (!standing.isEmpty()) {
       return Outcome.refused(

@@ -134,4 +134,52 @@ final class Workshop {
     }
     return pieces;
   }
+
+  /** Candles poured, rested and ready to sell; so much of a material goes into each pour. */
+  List<Piece> candles(String candle, String pour, List<Piece> vessels, String material, double g) {
+    var studio = desk.studio();
+    var plan =
+        new BatchPlan(
+            BatchKind.POUR,
+            pour,
+            1,
+            List.of(new BatchPlan.Makes(candle, 1, vessels.size(), null)),
+            List.of(),
+            null);
+    long batch = studio.startPour.run(act(), plan).made().id();
+    if (g > 0) {
+      var draw =
+          new pourwright.work.DrawForBatch.Request(batch, material, null, Amount.ofGrams(g));
+      studio.drawForBatch.run(act(), draw).made();
+    }
+    List<Long> ids = vessels.stream().map(Piece::id).toList();
+    var filled = List.of(new pourwright.work.FinishPour.Filled(candle, ids));
+    List<Piece> candles =
+        studio
+            .finishPour
+            .run(act(), new pourwright.work.FinishPour.Request(batch, filled, List.of()))
+            .made();
+    studio.advancePieces.run(act(), AdvancePieces.Request.of(ids, PieceStep.RESTING)).made();
+    studio.advancePieces.run(act(), AdvancePieces.Request.of(ids, PieceStep.RESTED)).made();
+    return candles;
+  }
+
+  /** The number of the lot of a material. */
+  long lot(String material) {
+    return desk.studio()
+        .look(b -> b.lots().shelf(material, "LOT-" + material))
+        .orElseThrow()
+        .lot()
+        .id();
+  }
+
+  /** An order of one line is taken; gives the line's number. */
+  long order(String number, String candle, int pieces, String channel) {
+    var line = new pourwright.order.OrderLine(number, candle, 1, pieces, null, null);
+    var order =
+        new pourwright.order.Order(
+            number, channel, null, pourwright.order.OrderState.OPEN, List.of(line));
+    desk.studio().orders.take(act(), order).made();
+    return desk.studio().look(b -> b.orders().lineIds(number).get(line.key()));
+  }
 }

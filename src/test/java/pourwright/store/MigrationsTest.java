@@ -30,7 +30,9 @@ class MigrationsTest {
           "postgresql/V0004__still_open.sql", "9321ab9a73ff000a",
           "sqlite/V0004__still_open.sql", "3cc5ae4ae0e043d5",
           "postgresql/V0029__money.sql", "7ff1f58349a09a20",
-          "sqlite/V0029__money.sql", "aef941901dbfd55d");
+          "sqlite/V0029__money.sql", "aef941901dbfd55d",
+          "postgresql/V0030__after_sale.sql", "06a70b1bf61e9060",
+          "sqlite/V0030__after_sale.sql", "79be0a34bc5f0ff4");
 
   private static Map<String, String> onDisk() throws IOException {
     Path root = Path.of("src/main/resources/db/migration");
@@ -88,6 +90,7 @@ class MigrationsTest {
         "PRAGMA user_version = 2",
         "DELETE FROM schema_history WHERE version > '0002'",
         "DROP TABLE money",
+        "DROP TABLE after_sale",
         "DROP TABLE still_open",
         "DROP INDEX piece_now_latest",
         "DROP TRIGGER movement_balance");

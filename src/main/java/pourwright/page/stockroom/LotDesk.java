@@ -171,7 +171,7 @@ final class LotDesk {
       return;
     }
     String reason = form.optionalText("reason");
-    Outcome<?> outcome =
+    Outcome<pourwright.work.Hold> outcome =
         desk.studio()
             .placeHold
             .run(
@@ -181,7 +181,7 @@ final class LotDesk {
     Show.done(
         http,
         said(outcome, "On hold. It is not drawn, picked, labelled or promised until it is lifted."),
-        path(shelf));
+        outcome.isDone() ? "/hold/" + outcome.made().id() : path(shelf));
   }
 
   private static Said said(Outcome<?> outcome, String done) {

@@ -218,14 +218,12 @@ public final class StockroomPlace implements Place {
   private void find(Context http) {
     String code = Optional.ofNullable(http.queryParam("lot")).orElse("").strip();
     Optional<Shelf> found =
-        desk.studio().look(books -> books.lots().allShelves()).stream()
-            .filter(s -> s.lot().code().equalsIgnoreCase(code))
-            .findFirst();
+        desk.studio().look(books -> books.lots().coded(code)).stream().findFirst();
     if (found.isEmpty()) {
       Show.done(
           http,
           Said.refused(
-              "No lot '" + code + "' has anything left.",
+              "There is no lot '" + code + "' in the books.",
               "Read the code on the pack again, or look under the material."),
           path());
       return;
