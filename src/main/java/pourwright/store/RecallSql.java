@@ -49,6 +49,46 @@ record RecallSql(Handle handle) implements RecallBook {
   }
 
   @Override
+  public List<Long> pickedForLine(long line) {
+    return handle
+        .createQuery(
+            """
+            SELECT piece_id FROM piece_now
+            WHERE order_line_id = :line AND state = 'Picked' ORDER BY piece_id
+            """)
+        .bind("line", line)
+        .mapTo(Long.class)
+        .list();
+  }
+
+  @Override
+  public List<Long> standing(String design, String state, int most) {
+    return handle
+        .createQuery(
+            """
+            SELECT piece_id FROM piece_now
+            WHERE design = :design AND state = :state ORDER BY piece_id LIMIT :most
+            """)
+        .bind("design", design)
+        .bind("state", state)
+        .bind("most", most)
+        .mapTo(Long.class)
+        .list();
+  }
+
+  @Override
+  public java.util.Map<String, Integer> counts(String state) {
+    java.util.Map<String, Integer> counts = new java.util.TreeMap<>();
+    handle
+        .createQuery(
+            "SELECT design, COUNT(*) AS n FROM piece_now WHERE state = :state GROUP BY design")
+        .bind("state", state)
+        .map((row, ctx) -> java.util.Map.entry(row.getString("design"), row.getInt("n")))
+        .forEach(e -> counts.put(e.getKey(), e.getValue()));
+    return counts;
+  }
+
+  @Override
   public List<Whereabouts> of(Collection<Long> pieces) {
     List<Long> ids = List.copyOf(new TreeSet<>(pieces));
     List<Whereabouts> found = new ArrayList<>();

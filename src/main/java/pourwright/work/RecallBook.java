@@ -38,6 +38,15 @@ public interface RecallBook {
   /** Numbers of the pieces that stand picked for an order. */
   List<Long> pickedFor(String order);
 
+  /** Numbers of the pieces that stand picked for an order line, the oldest first. */
+  List<Long> pickedForLine(long line);
+
+  /** Numbers of the pieces of a design in a state, the oldest first, at most so many. */
+  List<Long> standing(String design, String state, int most);
+
+  /** How many pieces of each design are in a state. */
+  java.util.Map<String, Integer> counts(String state);
+
   /** Where the given pieces are, by number. */
   List<Whereabouts> of(Collection<Long> pieces);
 }

@@ -38,8 +38,8 @@ public final class SlateBook {
   private final StockValues values;
   private final Map<String, StockValue> looked = new HashMap<>();
 
-  /** A way to sell, its terms, and the share of the shop price that is asked there. */
-  public record Terms(String name, Channel channel, double ofShopPrice) {}
+  /** A way to sell, its key, its terms, and the share of the shop price that is asked there. */
+  public record Terms(String name, String key, Channel channel, double ofShopPrice) {}
 
   /**
    * A laid-out slate.
@@ -121,7 +121,7 @@ public final class SlateBook {
             Math.min(0.9, setting(head + ".fee", fee)),
             setting(head + ".fixed", fixed),
             setting(head + ".postage", 0));
-    return new Terms(name, channel, setting(head + ".share", share));
+    return new Terms(name, key, channel, setting(head + ".share", share));
   }
 
   /** Currency of all amounts. */

@@ -106,6 +106,9 @@ public final class Studio {
   /** Notes what came after a sale. */
   public final RecordAfterSale afterSale;
 
+  /** Days at a market. */
+  public final MarketDay market;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -146,6 +149,7 @@ public final class Studio {
     customers = new KeepCustomers(doing);
     recordMoney = new RecordMoney(doing);
     afterSale = new RecordAfterSale(doing);
+    market = new MarketDay(doing);
     undo = new Undo(doing);
   }
 

@@ -105,14 +105,15 @@ class AfterSaleTest extends BrowserTest {
                 assertThat(((Outcome.Refused<List<Piece>>) o).reason())
                     .isEqualTo(Reason.IT_IS_HELD));
     assertThat(promised("bollard-hearth")).isZero();
-    assertThat(
-            studio.look(
-                b ->
-                    new LabelReader(b)
-                        .candle("bollard-hearth", pieces.get(11).mark())
-                        .orElseThrow()
-                        .gate()
-                        .holds()))
+    List<String> gate =
+        studio.look(
+            b ->
+                new LabelReader(b)
+                    .candle("bollard-hearth", pieces.get(11).mark())
+                    .orElseThrow()
+                    .gate()
+                    .holds());
+    assertThat(gate)
         .anySatisfy(h -> assertThat(h).contains("smells sharp"));
     assertThat(move(pieces.get(0).id(), PieceStep.SOLD, null).isDone()).isFalse();
     assertThat(studio.orders.move(workshop.act(), "H-1", OrderState.SENT))
@@ -152,7 +153,7 @@ class AfterSaleTest extends BrowserTest {
     page.locator("#kind").selectOption("incident");
     page.locator("#mark").fill(pieces.get(0).mark().text());
     page.locator("#seen").selectOption("flare");
-    page.locator("#words").fill("a flame as long as a hand after two hours");
+    page.locator("#said").fill("a flame as long as a hand after two hours");
     page.locator("main button.primary").click();
     page.waitForLoadState();
     assertThat(page.locator("h1").innerText()).contains("incident: a flare");

@@ -154,7 +154,7 @@ public final class AfterCorner implements Corner {
     Optional<Long> refund =
         form.readIfThere(
             "refund", "an amount", t -> MoneyText.in(desk.locale()).read(t, currency).minor());
-    String words = form.text("words", "what was said");
+    String words = form.text("said", "what was said");
     Optional<Act> act = form.act(http, words);
     boolean incident = kind.filter(k -> k.equals(AfterSale.Kind.INCIDENT.code())).isPresent();
     if (incident && (seen.isEmpty() || !SEEN.containsKey(seen))) {

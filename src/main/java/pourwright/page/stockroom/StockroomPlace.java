@@ -70,6 +70,7 @@ public final class StockroomPlace implements Place {
     routes.post("/stockroom/material/{code}", this::saveMaterial);
     routes.get("/stockroom/find", this::find);
     lots.addTo(routes);
+    new MarketDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new RecallDesk(desk, PaperPrinter.ofTheHouse(), TablePrinter.ofTheHouse()).addTo(routes);
   }
 
