@@ -50,7 +50,8 @@ final class Draws {
     long need = material.unit().toSmall(amount);
     List<Shelf> shelves = left.getOrDefault(material.code(), List.of());
     FirstExpiredFirstOut.Draw draw =
-        FirstExpiredFirstOut.draw(shelves, new Amount(material.unit(), need), inHand.today());
+        FirstExpiredFirstOut.draw(
+            shelves, new Amount(material.unit(), need), inHand.today(), material.shelfLife());
     Map<Long, Long> taken = new HashMap<>();
     draw.lines().forEach(l -> taken.put(l.lot(), l.amount().units()));
     List<Shelf> after = new ArrayList<>();

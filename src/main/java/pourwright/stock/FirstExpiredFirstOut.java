@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import pourwright.material.ShelfLife;
 
 /**
  * Which lots an amount is drawn from: the one that expires first, first; lots without a date last;
@@ -37,19 +38,25 @@ public final class FirstExpiredFirstOut {
     }
   }
 
-  private static final Comparator<Shelf> ORDER =
-      Comparator.comparing((Shelf s) -> orLast(s.lot().expiresOn()))
-          .thenComparing(s -> s.lot().openedOn() == null)
-          .thenComparing(s -> s.lot().receivedOn())
-          .thenComparing(s -> s.lot().id());
+  private static Comparator<Shelf> order(ShelfLife life) {
+    return Comparator.comparing((Shelf s) -> orLast(LastGood.day(s.lot(), life)))
+        .thenComparing(s -> s.lot().openedOn() == null)
+        .thenComparing(s -> s.lot().receivedOn())
+        .thenComparing(s -> s.lot().id());
+  }
 
   private static LocalDate orLast(@org.jspecify.annotations.Nullable LocalDate date) {
     return date == null ? LocalDate.MAX : date;
   }
 
-  /** The shelves in the order they are drawn from. */
+  /** The shelves in the order they are drawn from, by the days printed on the packs. */
   public static List<Shelf> inOrder(List<Shelf> shelves) {
-    return shelves.stream().sorted(ORDER).toList();
+    return inOrder(shelves, ShelfLife.KEEPS);
+  }
+
+  /** The same, by the day each pack is good until: printed, or by how long its material keeps. */
+  public static List<Shelf> inOrder(List<Shelf> shelves, ShelfLife life) {
+    return shelves.stream().sorted(order(life)).toList();
   }
 
   /**
@@ -60,12 +67,20 @@ public final class FirstExpiredFirstOut {
    * @param today expired lots are passed over as of this day
    */
   public static Draw draw(List<Shelf> shelves, Amount wanted, LocalDate today) {
+    return draw(shelves, wanted, today, ShelfLife.KEEPS);
+  }
+
+  /**
+   * The same with the shelf life of the material: an opened pack whose days run out goes first. A
+   * shelf life only says what goes first; only a day printed on the pack bars a lot.
+   */
+  public static Draw draw(List<Shelf> shelves, Amount wanted, LocalDate today, ShelfLife life) {
     if (wanted.isNegative()) {
       throw new IllegalArgumentException("a draw of less than nothing");
     }
     List<Line> lines = new ArrayList<>();
     Amount missing = wanted;
-    for (Shelf shelf : inOrder(shelves)) {
+    for (Shelf shelf : inOrder(shelves, life)) {
       if (missing.isPositive() && shelf.isDrawable(today)) {
         Amount taken = shelf.onHand().min(missing);
         lines.add(new Line(shelf.lot().id(), taken));

@@ -65,6 +65,21 @@ public final class Drawers {
         .with(books.cards().all(MATERIAL).stream().map(CardVersion::body).toList());
   }
 
+  /** One material: the maker's own, else the typical one. */
+  public static java.util.Optional<Material> material(Books books, String code) {
+    return books
+        .cards()
+        .current(MATERIAL, code)
+        .filter(version -> !version.retired())
+        .map(CardVersion::body)
+        .or(() -> Typical.BOOK.find(code));
+  }
+
+  /** The typical materials, read once. */
+  private static final class Typical {
+    static final MaterialBook BOOK = MaterialBook.typical();
+  }
+
   /** Every card that counts now, as the craft's own book. */
   public static CardBook book(Books books) {
     List<Card> cards = new ArrayList<>();

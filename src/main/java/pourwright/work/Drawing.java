@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import pourwright.material.Material;
+import pourwright.material.ShelfLife;
 import pourwright.stock.Amount;
 import pourwright.stock.FirstExpiredFirstOut;
 import pourwright.stock.FirstExpiredFirstOut.Draw;
@@ -22,7 +24,9 @@ final class Drawing {
         shelves.add(shelf);
       }
     }
-    return FirstExpiredFirstOut.draw(shelves, wanted, turn.today());
+    ShelfLife life =
+        Drawers.material(turn.books(), material).map(Material::shelfLife).orElse(ShelfLife.KEEPS);
+    return FirstExpiredFirstOut.draw(shelves, wanted, turn.today(), life);
   }
 
   /** Why a lot that a person chose cannot give an amount, if it cannot. */

@@ -9,8 +9,8 @@ import pourwright.label.ReportingClock;
 import pourwright.stock.Trace;
 
 /**
- * What a hold sets going: who has the pieces, the days by which it must be looked into and told, and
- * a message to start from.
+ * What a hold sets going: who has the pieces, the days by which it must be looked into and told,
+ * and a message to start from.
  *
  * @param hold the hold
  * @param recall the pieces and who has them

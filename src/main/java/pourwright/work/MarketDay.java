@@ -169,8 +169,7 @@ public final class MarketDay {
     String currency = turn.books().settings().value("currency").orElse("EUR");
     turn.books()
         .money()
-        .append(
-            new MoneyFact(0, kind, order, null, minor, currency, turn.today(), "", 0), deed);
+        .append(new MoneyFact(0, kind, order, null, minor, currency, turn.today(), "", 0), deed);
   }
 
   /** Puts back what came home and sells the rest. */
@@ -221,8 +220,7 @@ public final class MarketDay {
     out.forEach(
         (line, pieces) -> {
           List<Long> back = back(pieces, home, home.home().getOrDefault(line, 0));
-          back.forEach(
-              p -> books.pieces().append(event(turn, p, PieceStep.UNPICKED, null, deed)));
+          back.forEach(p -> books.pieces().append(event(turn, p, PieceStep.UNPICKED, null, deed)));
           pieces.removeAll(back);
           for (long piece : pieces) {
             if (holds && !books.holds().stopping(piece).isEmpty()) {
@@ -249,7 +247,8 @@ public final class MarketDay {
 
   private static void notes(Turn turn, Home home, Order order, Deed deed) {
     Books books = turn.books();
-    books.orders()
+    books
+        .orders()
         .put(
             new Order(
                 order.number(), order.channel(), order.customer(), OrderState.SENT, order.lines()),

@@ -149,8 +149,7 @@ public final class RecordAfterSale {
     turn.books()
         .money()
         .append(
-            new MoneyFact(
-                0, MoneyKind.REFUND, order, null, minor, currency, turn.today(), "", 0),
+            new MoneyFact(0, MoneyKind.REFUND, order, null, minor, currency, turn.today(), "", 0),
             deed);
   }
 

@@ -22,6 +22,9 @@ public final class Studio {
   /** Takes a delivery in. */
   public final ReceiveLot receiveLot;
 
+  /** Takes a whole delivery in. */
+  public final ReceiveDelivery receiveDelivery;
+
   /** Notes an opened pack. */
   public final OpenLot openLot;
 
@@ -121,6 +124,7 @@ public final class Studio {
     this.doing = new Doing(unitOfWork, clock);
     this.files = files;
     receiveLot = new ReceiveLot(doing);
+    receiveDelivery = new ReceiveDelivery(doing);
     openLot = new OpenLot(doing);
     drawForBatch = new DrawForBatch(doing);
     returnToLot = new ReturnToLot(doing);

@@ -93,10 +93,11 @@ class AfterSaleTest extends BrowserTest {
     List<Outcome<List<Piece>>> outcomes = picking.get();
     Hold hold =
         studio.look(
-            b -> b.holds().standing().stream()
-                .filter(h -> h.reason().equals("smells sharp"))
-                .findFirst()
-                .orElseThrow());
+            b ->
+                b.holds().standing().stream()
+                    .filter(h -> h.reason().equals("smells sharp"))
+                    .findFirst()
+                    .orElseThrow());
     assertThat(outcomes.subList(0, 6))
         .allSatisfy(o -> assertThat(o.deed().id()).isLessThan(hold.deed()));
     assertThat(outcomes.subList(6, 11))
@@ -113,8 +114,7 @@ class AfterSaleTest extends BrowserTest {
                     .orElseThrow()
                     .gate()
                     .holds());
-    assertThat(gate)
-        .anySatisfy(h -> assertThat(h).contains("smells sharp"));
+    assertThat(gate).anySatisfy(h -> assertThat(h).contains("smells sharp"));
     assertThat(move(pieces.get(0).id(), PieceStep.SOLD, null).isDone()).isFalse();
     assertThat(studio.orders.move(workshop.act(), "H-1", OrderState.SENT))
         .isInstanceOfSatisfying(
@@ -132,10 +132,7 @@ class AfterSaleTest extends BrowserTest {
 
   private int promised(String candle) {
     return studio.look(
-        b ->
-            WorkPlan.inHand(b, Drawers.book(b), studio.today())
-                .candles()
-                .getOrDefault(candle, 0));
+        b -> WorkPlan.inHand(b, Drawers.book(b), studio.today()).candles().getOrDefault(candle, 0));
   }
 
   /** 2 March 2026 is a Monday without a holiday near: five and ten working days on. */
@@ -160,7 +157,9 @@ class AfterSaleTest extends BrowserTest {
     page.locator("#file")
         .setInputFiles(
             new com.microsoft.playwright.options.FilePayload(
-                "flare.txt", "text/plain", "seen".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+                "flare.txt",
+                "text/plain",
+                "seen".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     page.getByText("Keep it").click();
     page.waitForLoadState();
     assertThat(page.locator("section:has(#files)").innerText()).contains("flare.txt");
@@ -220,10 +219,13 @@ class AfterSaleTest extends BrowserTest {
             new RecordAfterSale.Request(AfterSale.Kind.REPLACEMENT, id, null, "", null, 0))
         .made();
     var again = studio.look(b -> b.orders().order("R-1-R1")).orElseThrow();
-    assertThat(again.lines()).singleElement().satisfies(l -> {
-      assertThat(l.design()).isEqualTo("cog-rain");
-      assertThat(l.quantity()).isEqualTo(1);
-    });
+    assertThat(again.lines())
+        .singleElement()
+        .satisfies(
+            l -> {
+              assertThat(l.design()).isEqualTo("cog-rain");
+              assertThat(l.quantity()).isEqualTo(1);
+            });
     assertThat(studio.look(b -> b.money().agreed(b.orders().lineIds("R-1-R1").values())).values())
         .containsExactly(0L);
     assertThat(new Visitor(server.port()).page("/after").select("tbody tr").eachText())
@@ -238,7 +240,9 @@ class AfterSaleTest extends BrowserTest {
         .getOrDefault(account, 0L);
   }
 
-  /** 16 CFR 1115.14 counts no federal holiday; the days of 2026 by 5 U.S.C. 6103(a), from memory. */
+  /**
+   * 16 CFR 1115.14 counts no federal holiday; the days of 2026 by 5 U.S.C. 6103(a), from memory.
+   */
   @Test
   void holidaysStopTheClock() {
     assertThat(FederalHolidays.between(2026, 2026))
@@ -250,8 +254,7 @@ class AfterSaleTest extends BrowserTest {
             LocalDate.of(2026, 12, 25))
         .hasSize(11);
     assertThat(
-            ReportingClock.reachBy(
-                LocalDate.of(2026, 11, 23), FederalHolidays.between(2026, 2026)))
+            ReportingClock.reachBy(LocalDate.of(2026, 11, 23), FederalHolidays.between(2026, 2026)))
         .isEqualTo(LocalDate.of(2026, 12, 1));
   }
 }

@@ -112,7 +112,10 @@ class RecallSheetTest extends BrowserTest {
     assertThat(csv.lines()).hasSize(4);
     assertThat(csv).contains(",'=A-7,shop,c7,");
     byte[] pdf =
-        URI.create(base + "/stockroom/lot/" + lot + "/recall.pdf").toURL().openStream().readAllBytes();
+        URI.create(base + "/stockroom/lot/" + lot + "/recall.pdf")
+            .toURL()
+            .openStream()
+            .readAllBytes();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = new PDFTextStripper().getText(document);
       assertThat(text).contains("Recall sheet", "scent-rain, lot LOT-scent-rain");

@@ -148,8 +148,7 @@ final class Workshop {
             null);
     long batch = studio.startPour.run(act(), plan).made().id();
     if (g > 0) {
-      var draw =
-          new pourwright.work.DrawForBatch.Request(batch, material, null, Amount.ofGrams(g));
+      var draw = new pourwright.work.DrawForBatch.Request(batch, material, null, Amount.ofGrams(g));
       studio.drawForBatch.run(act(), draw).made();
     }
     List<Long> ids = vessels.stream().map(Piece::id).toList();

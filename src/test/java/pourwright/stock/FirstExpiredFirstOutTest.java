@@ -15,6 +15,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.LongRange;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import pourwright.material.ShelfLife;
 import pourwright.material.UnitKind;
 
 /** First expired, first out (common practice, no source). */
@@ -96,5 +97,44 @@ class FirstExpiredFirstOutTest {
                 .get(0)
                 .lot())
         .isEqualTo(2);
+  }
+
+  /** House: an opened powder keeps 60 days; the sealed one is printed good for 200 more. */
+  @Test
+  void anOpenedPackWhoseDaysRunOutGoesBeforeASealedOneWithAnEarlierDate() {
+    Lot sealed =
+        new Lot(
+            1,
+            "m",
+            "A",
+            UnitKind.MASS,
+            null,
+            TODAY.minusDays(10),
+            null,
+            TODAY.plusDays(200),
+            null,
+            1);
+    Lot opened =
+        new Lot(
+            2,
+            "m",
+            "B",
+            UnitKind.MASS,
+            null,
+            TODAY.minusDays(90),
+            TODAY.minusDays(50),
+            TODAY.plusDays(300),
+            null,
+            1);
+    List<Shelf> shelves =
+        List.of(
+            new Shelf(sealed, new Amount(UnitKind.MASS, 10), false),
+            new Shelf(opened, new Amount(UnitKind.MASS, 10), false));
+    ShelfLife life = new ShelfLife(270, 60);
+    assertThat(LastGood.day(opened, life)).isEqualTo(TODAY.plusDays(10));
+    Amount four = new Amount(UnitKind.MASS, 4);
+    assertThat(FirstExpiredFirstOut.draw(shelves, four, TODAY, life).lines().get(0).lot())
+        .isEqualTo(2);
+    assertThat(FirstExpiredFirstOut.draw(shelves, four, TODAY).lines().get(0).lot()).isEqualTo(1);
   }
 }

@@ -16,13 +16,13 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
-import pourwright.quantity.MoneyText;
 import pourwright.stock.Trace;
 import pourwright.work.Act;
 import pourwright.work.AfterSale;
 import pourwright.work.Books;
 import pourwright.work.Outcome;
 import pourwright.work.PageOf;
+import pourwright.work.PriceText;
 import pourwright.work.RecordAfterSale;
 import pourwright.work.Subject;
 
@@ -110,8 +110,7 @@ public final class AfterCorner implements Corner {
     PageOf<AfterSale> entries =
         desk.studio().look(books -> books.afterSales().list(http.queryParam("next"), ROWS));
     List<Row> rows =
-        desk.studio()
-            .look(books -> entries.items().stream().map(e -> row(books, e)).toList());
+        desk.studio().look(books -> entries.items().stream().map(e -> row(books, e)).toList());
     String next = entries.next();
     return new AfterPage(form, kinds(), SEEN, rows, next == null ? "" : next);
   }
@@ -143,17 +142,14 @@ public final class AfterCorner implements Corner {
 
   private void record(Context http) {
     Form form = Form.of(http);
-    Optional<String> kind =
-        form.choice("kind", "what came", List.copyOf(kinds().keySet()));
+    Optional<String> kind = form.choice("kind", "what came", List.copyOf(kinds().keySet()));
     Optional<Long> piece = form.readIfThere("mark", "a mark", this::piece);
     String order = form.optionalText("order");
     String seen = form.value("seen");
     Optional<LocalDate> learned = form.readIfThere("learned", "a day", LocalDate::parse);
-    String currency =
-        desk.studio().look(books -> books.settings().value("currency")).orElse("EUR");
+    String currency = desk.studio().look(books -> books.settings().value("currency")).orElse("EUR");
     Optional<Long> refund =
-        form.readIfThere(
-            "refund", "an amount", t -> MoneyText.in(desk.locale()).read(t, currency).minor());
+        form.readIfThere("refund", "an amount", t -> PriceText.minor(t, desk.locale(), currency));
     String words = form.text("said", "what was said");
     Optional<Act> act = form.act(http, words);
     boolean incident = kind.filter(k -> k.equals(AfterSale.Kind.INCIDENT.code())).isPresent();
@@ -248,9 +244,7 @@ public final class AfterCorner implements Corner {
           .filter(s -> !s.held())
           .ifPresent(
               s ->
-                  stops.add(
-                      new Stop(
-                          s.lot().material() + " lot " + s.lot().code(), "LOT/" + lot)));
+                  stops.add(new Stop(s.lot().material() + " lot " + s.lot().code(), "LOT/" + lot)));
     }
     return stops;
   }

@@ -187,7 +187,9 @@ public final class HoldCorner implements Corner {
         outcome instanceof Outcome.Refused<Hold> refused
             ? Said.refused(refused)
             : Said.done(
-                "On hold: " + words(subject.get()) + ". From now on it is not drawn, picked,"
+                "On hold: "
+                    + words(subject.get())
+                    + ". From now on it is not drawn, picked,"
                     + " labelled or promised."),
         outcome.isDone() ? "/hold/" + outcome.made().id() : "/hold");
   }
@@ -205,9 +207,7 @@ public final class HoldCorner implements Corner {
       }
     }
     List<Shelf> shelves = desk.studio().look(books -> books.lots().coded(what));
-    return shelves.stream()
-        .findFirst()
-        .map(s -> Subject.of(Subject.Kind.LOT, s.lot().id()));
+    return shelves.stream().findFirst().map(s -> Subject.of(Subject.Kind.LOT, s.lot().id()));
   }
 
   /** What a button names, as {@code LOT/12}. */

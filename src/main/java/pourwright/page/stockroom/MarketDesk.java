@@ -18,11 +18,11 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
-import pourwright.quantity.MoneyText;
 import pourwright.work.Act;
 import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
 import pourwright.work.PaperPrinter;
+import pourwright.work.PriceText;
 import pourwright.work.Subject;
 
 /** Market days: pack, print the stall sheet, count back in the evening. */
@@ -67,10 +67,8 @@ final class MarketDesk {
   }
 
   private Optional<Long> cents(Form form, String field) {
-    String currency =
-        desk.studio().look(books -> books.settings().value("currency")).orElse("EUR");
-    return form.readIfThere(
-        field, "an amount", t -> MoneyText.in(desk.locale()).read(t, currency).minor());
+    String currency = desk.studio().look(books -> books.settings().value("currency")).orElse("EUR");
+    return form.readIfThere(field, "an amount", t -> PriceText.minor(t, desk.locale(), currency));
   }
 
   private void pack(Context http) {
@@ -106,8 +104,7 @@ final class MarketDesk {
       Show.again(http, "stockroom/markets.jte", reader.days(form));
       return;
     }
-    Show.done(
-        http, Said.done(outcome.made().pieces() + " pieces are packed for it."), path(name));
+    Show.done(http, Said.done(outcome.made().pieces() + " pieces are packed for it."), path(name));
   }
 
   private void countBack(Context http) {

@@ -70,8 +70,7 @@ final class MarketReader {
                 candles.add(new MarketPages.Candle(code, card.body().name(), free, advice));
               }
             });
-    return new MarketPages.Days(
-        form, candles, markets.stream().map(m -> day(books, m)).toList());
+    return new MarketPages.Days(form, candles, markets.stream().map(m -> day(books, m)).toList());
   }
 
   /** What each past day sold of each candle. */
@@ -165,11 +164,7 @@ final class MarketReader {
     String currency = books.settings().value("currency").orElse("EUR");
     for (MoneyFact fact : books.money().of(order.number())) {
       facts.add(
-          fact.kind().words()
-              + ": "
-              + new Money(fact.minor(), currency).amount()
-              + " "
-              + currency);
+          fact.kind().words() + ": " + new Money(fact.minor(), currency).amount() + " " + currency);
     }
     String notes = notes(books, order.number());
     if (!notes.isEmpty()) {

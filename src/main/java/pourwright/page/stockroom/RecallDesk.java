@@ -133,7 +133,8 @@ public final class RecallDesk {
                 "told on",
                 "came back"),
             rows);
-    Show.file(http, tables.csv(table), "text/csv; charset=utf-8", "recall-lot-" + id(http) + ".csv");
+    Show.file(
+        http, tables.csv(table), "text/csv; charset=utf-8", "recall-lot-" + id(http) + ".csv");
   }
 
   private void pdf(Context http) {

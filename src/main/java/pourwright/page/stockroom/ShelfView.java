@@ -17,11 +17,15 @@ import pourwright.page.stockroom.StockPages.Notice;
 import pourwright.page.stockroom.StockPages.Overview;
 import pourwright.page.stockroom.StockPages.Row;
 import pourwright.stock.Amount;
+import pourwright.stock.FirstExpiredFirstOut;
+import pourwright.stock.Lot;
 import pourwright.stock.Movement;
 import pourwright.stock.Shelf;
+import pourwright.work.Attachment;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
 import pourwright.work.PageOf;
+import pourwright.work.Subject;
 
 /** What the stockroom shows, read from the books. */
 final class ShelfView {
@@ -155,7 +159,9 @@ final class ShelfView {
   private MaterialPage materialPage(Books books, Material material, Form form) {
     List<LotRow> lots = new ArrayList<>();
     Amount sum = Amount.none(material.unit());
-    for (Shelf shelf : books.lots().shelves(material.code())) {
+    List<Shelf> shelves =
+        FirstExpiredFirstOut.inOrder(books.lots().shelves(material.code()), material.shelfLife());
+    for (Shelf shelf : shelves) {
       LocalDate last = StockWords.lastGoodDay(shelf.lot(), material);
       lots.add(
           new LotRow(
@@ -231,7 +237,27 @@ final class ShelfView {
         moved.items().stream().map(this::movement).toList(),
         next == null ? "" : next,
         books.settings().value("tare.lot-" + shelf.lot().id()).orElse(""),
+        papers(books, shelf.lot()),
         form);
+  }
+
+  /** Papers of this lot, then of the lots of the same material before it. */
+  private static List<StockPages.Paper> papers(Books books, Lot lot) {
+    List<StockPages.Paper> papers = new ArrayList<>();
+    for (Attachment paper : books.attachments().of(Subject.of(Subject.Kind.LOT, lot.id()))) {
+      papers.add(new StockPages.Paper(paper.name(), "/files/" + paper.id()));
+    }
+    for (Shelf other : books.lots().list(lot.material(), null, ROWS).items()) {
+      if (other.lot().id() != lot.id() && papers.size() < ROWS) {
+        Subject subject = Subject.of(Subject.Kind.LOT, other.lot().id());
+        for (Attachment paper : books.attachments().of(subject)) {
+          papers.add(
+              new StockPages.Paper(
+                  paper.name() + " (lot " + other.lot().code() + ")", "/files/" + paper.id()));
+        }
+      }
+    }
+    return papers;
   }
 
   private static String notice(String words) {

@@ -52,6 +52,7 @@ public final class StockPages {
    * @param seen what the ledger says, in the small unit: guards a count against what happens
    *     meanwhile
    * @param tare weight of the empty tub as last typed, or an empty string
+   * @param papers sheets, certificates and photos of this lot, then of other lots of the material
    * @param movements newest first
    * @param next where the next movements begin, or an empty string
    */
@@ -69,7 +70,11 @@ public final class StockPages {
       List<Fact> movements,
       String next,
       String tare,
+      List<Paper> papers,
       Form form) {}
+
+  /** A sheet or photo kept with a lot or with its material. */
+  public record Paper(String name, String path) {}
 
   /** A word and its value. */
   public record Fact(String word, String value) {}

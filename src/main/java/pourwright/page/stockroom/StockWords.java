@@ -1,6 +1,5 @@
 package pourwright.page.stockroom;
 
-import java.math.BigDecimal;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
@@ -8,12 +7,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import pourwright.material.Material;
-import pourwright.material.ShelfLife;
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
+import pourwright.stock.LastGood;
 import pourwright.stock.Lot;
 
 /** Amounts and days of the stockroom, as they are typed and shown. */
@@ -56,27 +55,9 @@ final class StockWords {
     }
   }
 
-  /** Reads a price as {@code 48.50}, at most two decimals, in whole cents. */
-  static long cents(String text) {
-    BigDecimal value = new BigDecimal(text.strip().replace(',', '.'));
-    if (value.signum() < 0 || value.scale() > 2) {
-      throw new OutOfRange("price", "'" + text + "' is not a price", "e.g. 48.50");
-    }
-    return value.movePointRight(2).longValueExact();
-  }
-
   /** The last good day: as printed, or worked out from the shelf life, whichever is earlier. */
   static @Nullable LocalDate lastGoodDay(Lot lot, Material material) {
-    ShelfLife life = material.shelfLife();
-    LocalDate last = lot.expiresOn();
-    if (last == null && life.closedDays() != null) {
-      last = lot.receivedOn().plusDays(life.closedDays());
-    }
-    if (lot.openedOn() != null && life.openedDays() != null) {
-      LocalDate opened = lot.openedOn().plusDays(life.openedDays());
-      last = last == null || opened.isBefore(last) ? opened : last;
-    }
-    return last;
+    return LastGood.day(lot, material.shelfLife());
   }
 
   /** What there is to say about a last good day; empty when it is far off or not known. */

@@ -21,6 +21,7 @@ import pourwright.work.Act;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
 import pourwright.work.PaperPrinter;
+import pourwright.work.PriceText;
 import pourwright.work.ReceiveLot;
 import pourwright.work.SaveCard;
 import pourwright.work.TablePrinter;
@@ -70,6 +71,7 @@ public final class StockroomPlace implements Place {
     routes.post("/stockroom/material/{code}", this::saveMaterial);
     routes.get("/stockroom/find", this::find);
     lots.addTo(routes);
+    new DeliveryDesk(desk).addTo(routes);
     new MarketDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new RecallDesk(desk, PaperPrinter.ofTheHouse(), TablePrinter.ofTheHouse()).addTo(routes);
   }
@@ -96,7 +98,9 @@ public final class StockroomPlace implements Place {
             "an amount",
             text -> StockWords.read(text, material.orElseThrow(() -> noMaterial()).unit(), desk));
     Optional<LocalDate> expires = form.readIfThere("expires", "a day", LocalDate::parse);
-    Optional<Long> cents = form.readIfThere("price", "a price", StockWords::cents);
+    Optional<Long> cents =
+        form.readIfThere(
+            "price", "a price", text -> PriceText.minor(text, desk.locale(), currency()));
     Optional<Act> act = form.act(http, form.optionalText("note"));
     if (!form.ok() || material.isEmpty() || amount.isEmpty() || act.isEmpty()) {
       Show.again(http, "stockroom/receive.jte", new ReceivePage(form, choices));

@@ -211,4 +211,43 @@ class StockroomOnAPhoneTest extends BrowserTest {
     List<Shelf> shelves = desk.studio().look(books -> books.lots().allShelves());
     assertThat(shelves).isEmpty();
   }
+
+  /** Goal: a delivery is in within two minutes of scripted taps, its paper found with each lot. */
+  @Test
+  void aWholeDeliveryIsTypedLookedAtAndTakenInWithItsPaper() {
+    long began = System.nanoTime();
+    Page page = visit(base, "/stockroom", Window.PHONE);
+    page.getByText("A whole delivery").click();
+    page.locator("#lines")
+        .fill(
+            "2 x 5 kg "
+                + powder.code()
+                + ", 60.00, lot D-1\n3 kg "
+                + powder.code()
+                + ", 30, lot D-2");
+    page.locator("#shipping").fill("9.00");
+    page.locator("#by").fill("AB");
+    press(page, "Look first");
+    assertThat(page.locator("table").innerText()).contains("66.00 EUR", "33.00 EUR", "10 kg");
+    assertThat(axe(page)).isEmpty();
+    page.locator("#paper")
+        .setInputFiles(
+            new com.microsoft.playwright.options.FilePayload(
+                "note.txt", "text/plain", "12".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+    press(page, "It is in");
+    assertThat(page.locator(".said").textContent()).contains("2 lots are in", "paper is kept");
+    assertThat((System.nanoTime() - began) / 1e9).isLessThan(120);
+    Shelf shelf =
+        desk.studio().look(books -> books.lots().shelf(powder.code(), "D-2")).orElseThrow();
+    assertThat(shelf.lot().price().minor()).isEqualTo(3300);
+    page.navigate(base + "/stockroom/lot/" + shelf.lot().id());
+    assertThat(page.locator("section:has(#papers) a").first().textContent()).isEqualTo("note.txt");
+    assertThat(axe(page)).isEmpty();
+    page.navigate(base + "/stockroom/delivery");
+    page.locator("#lines").fill("5 kg moon dust\n1 kg " + powder.code() + ", lot D-2");
+    page.locator("#by").fill("AB");
+    press(page, "It is in");
+    assertThat(page.locator("#lines-wrong").textContent()).contains("Line 1", "moon dust");
+    assertThat(page.locator("#lines").inputValue()).contains("moon dust");
+  }
 }
