@@ -1,5 +1,6 @@
 package pourwright.card;
 
+import org.jspecify.annotations.Nullable;
 import pourwright.material.Material;
 import pourwright.material.MaterialBook;
 import pourwright.material.Property;
@@ -25,14 +26,35 @@ public record ResolvedCandle(
     Finish finish,
     ResolvedPour pour,
     MaterialBook materials) {
+  /** Thickness of a tab's sheet, in mm. From memory. */
+  private static final double TAB_SHEET_MM = 0.3;
 
   /** Net mass of wax and fragrance in one candle, in g; a measured cavity scales the drawing. */
   public Sourced netG() {
     Solid cavity = vessel.cavity().solid();
-    double drawn = Fill.of(cavity, design.headspaceMm(), pour.densities(), 0, 0).netG();
+    double drawn = Fill.of(cavity, design.headspaceMm(), pour.densities(), wickMl(), 0).netG();
     Sourced holds = vessel.holdsMl();
     return new Sourced(
         drawn * holds.value() / cavity.volumeMl(), holds.relativeUncertainty(), Origin.WORKED_OUT);
+  }
+
+  /** Volume of wicks and tabs in the wax, in ml; 0 where the wick's thickness is not known. */
+  public double wickMl() {
+    WickPlan wicks = design.wicks();
+    double thick = diameterMm(wicks.wick());
+    if (thick == 0) {
+      return 0;
+    }
+    double disc = diameterMm(wicks.tab());
+    double tabMl = Math.PI / 4 * disc * disc * TAB_SHEET_MM / 1000;
+    double deep = Math.max(0, vessel.cavity().heightMm() - design.headspaceMm());
+    return Fill.wickMl(wicks.count(), thick, deep, tabMl);
+  }
+
+  private double diameterMm(@Nullable String material) {
+    return material == null
+        ? 0
+        : materials.get(material).property(Property.DIAMETER_MM).map(Sourced::value).orElse(0.0);
   }
 
   /** Rest before sale, in days: the design's own, else the pour card's. */

@@ -39,6 +39,8 @@ public enum MaterialKind {
   PACKAGING(UnitKind.COUNT),
   /** Labels. */
   LABEL(UnitKind.COUNT),
+  /** Vessels that are bought and not cast; the code is that of the vessel's card. */
+  VESSEL(UnitKind.COUNT),
   /** Sandpaper, cups, gloves. */
   CONSUMABLE(UnitKind.COUNT);
 

@@ -58,6 +58,11 @@ public final class Form {
     return List.copyOf(entered.getOrDefault(field, List.of()));
   }
 
+  /** The names of all fields that were sent. */
+  public List<String> fields() {
+    return List.copyOf(entered.keySet());
+  }
+
   /** Whether a box was ticked. */
   public boolean ticked(String field) {
     return !value(field).isEmpty();

@@ -81,6 +81,9 @@ public record Fill(
         cavity.heightOfMl(firstG / wax.hotGPerMl + wickMl));
   }
 
+  /** What a second pour is hotter by than the first, in kelvin. Common practice, no source. */
+  public static final double SECOND_HOTTER_K = 5;
+
   /**
    * Volume of wick and tab under the wax, in ml.
    *

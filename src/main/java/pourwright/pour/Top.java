@@ -44,6 +44,11 @@ public enum Top {
     return remedy;
   }
 
+  /** Name of its reading: how many candles came out so. */
+  public String reading() {
+    return "top_" + name().toLowerCase(java.util.Locale.ROOT) + "_count";
+  }
+
   /** The key that belongs to a page's button. */
   public String key() {
     return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');

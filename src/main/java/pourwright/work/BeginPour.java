@@ -5,6 +5,8 @@ import pourwright.batch.Batch;
 import pourwright.batch.BatchPlan;
 import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
+import pourwright.card.ResolvedCandle;
+import pourwright.quantity.OutOfRange;
 
 /** Begins a pour of one candle design: its walk is laid out from the cards as they are now. */
 public final class BeginPour {
@@ -25,12 +27,16 @@ public final class BeginPour {
    */
   public record Request(String candle, int count, double topUpFraction) {}
 
-  /** Begins, or says what is missing or held. */
+  /** Begins, or says what is missing, held, or does not fit the vessel while hot. */
   public Outcome<Batch> run(Act act, Request request) {
-    Optional<BatchPlan> plan = doing.look(books -> plan(books, request));
-    return plan.isEmpty()
-        ? Doing.notOnFile("candle " + request.candle())
-        : start.run(act, plan.get());
+    try {
+      Optional<BatchPlan> plan = doing.look(books -> plan(books, request));
+      return plan.isEmpty()
+          ? Doing.notOnFile("candle " + request.candle())
+          : start.run(act, plan.get());
+    } catch (OutOfRange e) {
+      return Outcome.refused(Reason.INPUT_CANNOT_BE, e.sentence(), e.hint());
+    }
   }
 
   private static Optional<BatchPlan> plan(Books books, Request request) {
@@ -46,6 +52,8 @@ public final class BeginPour {
     PourWalk.Wanted wanted =
         new PourWalk.Wanted(
             request.candle(), candle.get().version(), request.count(), request.topUpFraction());
-    return Optional.of(PourWalk.plan(design.resolve(book), wanted, pourVersion));
+    ResolvedCandle resolved = design.resolve(book);
+    PourFill fill = PourFill.of(books, resolved, request.topUpFraction());
+    return Optional.of(PourWalk.plan(resolved, fill, wanted, pourVersion));
   }
 }

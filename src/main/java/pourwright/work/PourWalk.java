@@ -32,8 +32,14 @@ public final class PourWalk {
   /** Step of the second pour. */
   public static final String SECOND = "second";
 
+  /** Step in which the empty wicked vessels are weighed. */
+  public static final String TARE = "tare";
+
   /** Step in which the vessels are warmed. */
   public static final String WARM = "warm";
+
+  /** A reason for adding the scent above its flash point: a fact of its own. */
+  public static final String REASON = "reason above the flash point";
 
   private PourWalk() {}
 
@@ -53,20 +59,25 @@ public final class PourWalk {
     }
   }
 
-  /** The plan for a resolved candle; {@code pourVersion} is the pour card's. */
-  public static BatchPlan plan(ResolvedCandle candle, Wanted wanted, int pourVersion) {
+  /**
+   * The plan for a resolved candle; {@code pourVersion} is the pour card's.
+   *
+   * @param fill what goes into one candle
+   */
+  public static BatchPlan plan(
+      ResolvedCandle candle, PourFill fill, Wanted wanted, int pourVersion) {
     PourCard card = candle.pour().card();
     return new BatchPlan(
         BatchKind.POUR,
         card.code(),
         pourVersion,
         List.of(new BatchPlan.Makes(wanted.candle(), wanted.version(), wanted.count(), null)),
-        steps(candle, wanted),
+        steps(candle, fill.netG().value(), wanted),
         null);
   }
 
-  private static List<PlannedStep> steps(ResolvedCandle candle, Wanted wanted) {
-    ResolvedPour.Melt melt = candle.pour().melt(candle.netG().value() * wanted.count());
+  private static List<PlannedStep> steps(ResolvedCandle candle, double netG, Wanted wanted) {
+    ResolvedPour.Melt melt = candle.pour().melt(netG * wanted.count());
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(
         PlannedStep.hands(
@@ -74,7 +85,7 @@ public final class PourWalk {
     steps.add(tabs(candle, wanted.count()));
     steps.add(
         PlannedStep.hands(
-            "tare", "Weigh each empty wicked vessel and write its mass down.", wanted.count()));
+            TARE, "Weigh each empty wicked vessel and write its mass down.", wanted.count()));
     steps.add(
         watch(
             WARM,
@@ -95,7 +106,7 @@ public final class PourWalk {
               4,
               amounts(candle, melt.materials(), true)));
     }
-    pours(candle, wanted, steps);
+    pours(netG, wanted, steps);
     steps.add(
         PlannedStep.hands(
             "trim",
@@ -113,13 +124,15 @@ public final class PourWalk {
         counted(candle.wicking().times(count)));
   }
 
-  private static void pours(ResolvedCandle candle, Wanted wanted, List<PlannedStep> steps) {
-    double net = candle.netG().value();
+  private static void pours(double net, Wanted wanted, List<PlannedStep> steps) {
     double first = net * (1 - wanted.topUpFraction());
     steps.add(
         watch(
             POUR,
-            "Pour " + number(first) + " g into each vessel, slowly, beside the wick.",
+            "Pour "
+                + number(first)
+                + " g into each vessel, slowly, beside the wick."
+                + (wanted.topUpFraction() > 0 ? " Hold the rest back, lid on, kept warm." : ""),
             wanted.count(),
             List.of()));
     if (wanted.topUpFraction() > 0) {

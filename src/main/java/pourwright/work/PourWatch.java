@@ -17,6 +17,7 @@ import pourwright.card.ResolvedCandle;
 import pourwright.card.ResolvedPour;
 import pourwright.material.Property;
 import pourwright.pour.CoolingClock;
+import pourwright.pour.Fill;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -47,6 +48,9 @@ public record PourWatch(
   /** Quantity of a room reading. */
   public static final String ROOM_C = "room_c";
 
+  /** Quantity of what was poured the second time, all vessels together. */
+  public static final String SECOND_G = "second_pour_g";
+
   /** What the timer of the cooling clock is called, before the pour's mark. */
   static final String LABEL = "Wax at ";
 
@@ -59,7 +63,7 @@ public record PourWatch(
   /**
    * A temperature to wait for, and the window it is the middle of.
    *
-   * @param what "add the fragrance" or "pour"
+   * @param what "add the fragrance", "pour" or "pour the second time"
    */
   public record Target(String what, double c, double fromC, double toC) {}
 
@@ -95,8 +99,9 @@ public record PourWatch(
 
   /** The moment from which readings belong to one cooling. */
   private static Instant since(Batch batch, List<RecordedStep> done) {
+    Set<String> changes = Set.of(PourWalk.MELT, PourWalk.SCENT, PourWalk.POUR);
     return done.stream()
-        .filter(s -> s.key().equals(PourWalk.MELT) || s.key().equals(PourWalk.SCENT))
+        .filter(s -> changes.contains(s.key()))
         .map(RecordedStep::at)
         .reduce((a, b) -> b)
         .orElse(batch.startedAt());
@@ -129,7 +134,8 @@ public record PourWatch(
     Set<String> keys = keys(done);
     boolean scented = batch.plan().steps().stream().anyMatch(s -> s.key().equals(PourWalk.SCENT));
     if (keys.contains(PourWalk.POUR)) {
-      return null;
+      boolean more = batch.plan().steps().stream().anyMatch(s -> s.key().equals(PourWalk.SECOND));
+      return more && !keys.contains(PourWalk.SECOND) ? second(window, done) : null;
     }
     return scented && !keys.contains(PourWalk.SCENT)
         ? target("add the fragrance", window.addFromC(), window.addToC())
@@ -138,6 +144,39 @@ public record PourWatch(
 
   private static Target target(String what, double from, double to) {
     return new Target(what, (from + to) / 2, from, to);
+  }
+
+  /** About 5 K above the first pour, as it was measured or else as the card says. */
+  private static Target second(PourCard.Temperatures window, List<RecordedStep> done) {
+    Double first = temperature(done, PourWalk.POUR);
+    double c = first == null ? (window.pourFromC() + window.pourToC()) / 2 : first;
+    double half = (window.pourToC() - window.pourFromC()) / 2;
+    double at = c + Fill.SECOND_HOTTER_K;
+    return target("pour the second time", at - half, at + half);
+  }
+
+  private static @Nullable Double temperature(List<RecordedStep> done, String key) {
+    return done.stream()
+        .filter(s -> s.key().equals(key))
+        .map(RecordedStep::temperatureC)
+        .filter(java.util.Objects::nonNull)
+        .reduce((a, b) -> b)
+        .orElse(null);
+  }
+
+  /** How warm the stone was when it was read, null when nobody looked. */
+  public @Nullable Double stoneC() {
+    return temperature(done, PourWalk.WARM);
+  }
+
+  /** The newest reading of the wax, null when there is none since the pitcher last changed. */
+  public @Nullable Double waxC() {
+    return readings.isEmpty() ? null : readings.get(readings.size() - 1).value();
+  }
+
+  /** Whether some is held back for a second pour. */
+  public boolean hasSecondPour() {
+    return batch.plan().steps().stream().anyMatch(s -> s.key().equals(PourWalk.SECOND));
   }
 
   private static @Nullable CoolingClock clock(List<Reading> wax, @Nullable Double roomC) {
@@ -197,6 +236,15 @@ public record PourWatch(
   public @Nullable Double waxFlashC() {
     return candle.pour().waxes().stream()
         .flatMap(w -> w.material().property(Property.FLASH_POINT_C).stream())
+        .map(pourwright.quantity.Sourced::value)
+        .min(Double::compare)
+        .orElse(null);
+  }
+
+  /** Bottom of the blend's melting range, null when no sheet says one. */
+  public @Nullable Double meltFromC() {
+    return candle.pour().waxes().stream()
+        .flatMap(w -> w.material().property(Property.MELT_FROM_C).stream())
         .map(pourwright.quantity.Sourced::value)
         .min(Double::compare)
         .orElse(null);

@@ -14,6 +14,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
+import pourwright.work.Books;
+import pourwright.work.PourFill;
+import pourwright.work.Reading;
 import pourwright.work.Timer;
 
 /** A whole pour on a phone, with a clock that is moved by hand. */
@@ -71,11 +74,17 @@ class WholePourTest extends BrowserTest {
     page.navigate(base + "/pouring");
     page.selectOption("#candle", "bollard-rain");
     page.fill("#count", "3");
+    page.fill("#top_up", "10");
     press(page, "Begin the pour");
     String here = page.url();
     assertThat(here).matches(".*/pouring/\\d+");
     assertThat(page.locator("a.stop").isVisible()).isTrue();
     assertThat(page.locator("main").innerText()).contains("never left alone").contains("93 °C");
+    assertThat(page.locator("section[aria-labelledby=fill]").innerText())
+        .contains("it fits", "Set line 74 mm", "by the drawing");
+    assertThat(page.locator("section[aria-labelledby=fill] svg text").allTextContents())
+        .anyMatch(t -> t.startsWith("hot"))
+        .anyMatch(t -> t.startsWith("fill"));
     assertThat(axe(page)).isEmpty();
 
     step(page); // dust
@@ -84,8 +93,14 @@ class WholePourTest extends BrowserTest {
     assertThat(template.statusCode()).isEqualTo(200);
     assertThat(template.body()).startsWith("%PDF");
     step(page); // tabs
+    List<Locator> empties = page.locator("input[name^=empty-]").all();
+    assertThat(empties).hasSize(3);
+    for (int i = 0; i < 3; i++) {
+      empties.get(i).fill(String.valueOf(402 + i));
+    }
     step(page); // empty wicked vessels weighed
     assertThat(page.locator("main").innerText()).contains("The stone counts");
+    page.fill("#step_c", "34");
     step(page); // warm
     assertThat(page.locator("main").innerText()).contains("LOT-soft-wax-a");
     step(page); // melt
@@ -137,24 +152,59 @@ class WholePourTest extends BrowserTest {
     assertThat(bells()).singleElement().satisfies(t -> assertThat(t.label()).contains("57 °C"));
     wait(page, Duration.between(workshop.clock.instant(), bells().get(0).dueAt()));
     assertThat(page.locator(".bell-rings").count()).isEqualTo(1);
+    assertThat(page.locator("section[aria-labelledby=step]").innerText())
+        .contains("stone at 34 °C (read) come to");
     page.fill("#step_c", "57.2");
     step(page); // pour
     assertThat(bells()).isEmpty();
+
+    // the skin, then the second pour, about 5 K hotter and by its own clock
+    press(page, "Start a timer");
+    wait(page, Duration.ofMinutes(60));
+    page.locator("form[action$=answer] button").first().click();
+    step(page); // skin
+    assertThat(page.locator("section[aria-labelledby=cooling]").innerText())
+        .contains("pour the second time at 62 °C");
+    read(page, newton(70, 0), "21");
+    wait(page, Duration.ofMinutes(4));
+    read(page, newton(70, 4), "21");
+    assertThat(bells()).singleElement().satisfies(t -> assertThat(t.label()).contains("62 °C"));
+    wait(page, Duration.between(workshop.clock.instant(), bells().get(0).dueAt()));
+    assertThat(page.locator(".bell-rings").count()).isEqualTo(1);
+    page.reload();
+    assertThat(page.locator(".bell-rings").innerText()).contains("second time");
+    page.fill("#second_g", "63.5");
+    page.fill("#step_c", "62");
+    step(page); // second pour
+    assertThat(bells()).isEmpty();
+
     press(page, "Start a timer");
     assertThat(bells()).hasSize(1);
     wait(page, Duration.ofHours(4));
     page.locator("form[action$=answer] button").first().click();
     step(page); // set
+    page.fill("#top_count", "2");
     press(page, "frosting");
-    assertThat(page.locator(".said").first().innerText()).contains("no harm");
+    assertThat(page.locator(".said").first().innerText()).contains("2 of 3").contains("no harm");
     step(page); // trim
+    List<Locator> full = page.locator("input[name^=full-]").all();
+    for (int i = 0; i < 3; i++) {
+      full.get(i).fill(String.valueOf(660 - i));
+    }
+    assertThat(axe(page)).isEmpty();
     press(page, "Finish the pour");
     assertThat(page.locator("main").innerText()).contains("3 candles rest for 12 days");
     assertThat(page.locator("a.stop").count()).isZero();
+    press(page, "sweating"); // seen while it rests
 
     String record = page.locator("section[aria-labelledby=done]").innerText();
     assertThat(record)
-        .contains("dust", "melt", "scent", "redose", "57.2 °C", "frosting", "trim", "MB");
+        .contains("dust", "melt", "scent", "redose", "57.2 °C", "frosting (2)", "trim", "MB")
+        .contains("second pour 63.5 g", "wax 85.0 °C", "room 21.0 °C", "34.0 °C", "sweating (3)");
+    assertThat(workshop.desk.studio().<List<Double>>look(WholePourTest::nets))
+        .containsExactlyInAnyOrder(258.0, 256.0, 254.0);
+    assertThat(page.locator("section[aria-labelledby=fill]").innerText())
+        .contains("Net 256.0 g each", "by 3 candles weighed empty and full");
     List<Piece> poured =
         workshop
             .desk
@@ -168,6 +218,12 @@ class WholePourTest extends BrowserTest {
     assertThat(page.locator("main").innerText()).doesNotContain("candles rest for");
     assertThat(complaints).isEmpty();
     assertThat(outside).isEmpty();
+  }
+
+  private static List<Double> nets(Books books) {
+    return books.readings().list(PourFill.NET_G, null, 10).items().stream()
+        .map(Reading::value)
+        .toList();
   }
 
   private List<Timer> bells() {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceStep;
@@ -23,11 +24,11 @@ import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
-import pourwright.work.FinishPour;
 import pourwright.work.Outcome;
 import pourwright.work.PourWalk;
 import pourwright.work.PourWatch;
 import pourwright.work.ReadWax;
+import pourwright.work.Reading;
 import pourwright.work.RecordStep;
 import pourwright.work.RecordStep.Taken;
 import pourwright.work.Subject;
@@ -51,11 +52,11 @@ final class PourDesk {
     routes.post("/pouring/{id}/wait", this::waitFor);
     routes.post("/pouring/{id}/tap", this::tap);
     routes.post("/pouring/{id}/redose", this::redose);
-    routes.post("/pouring/{id}/finish", this::finish);
+    new FinishDesk(desk, this).addTo(routes);
     routes.post("/pouring/{id}/rested", this::rested);
   }
 
-  private static long id(Context http) {
+  static long id(Context http) {
     try {
       return Long.parseLong(http.pathParam("id"));
     } catch (NumberFormatException e) {
@@ -63,7 +64,7 @@ final class PourDesk {
     }
   }
 
-  private PourWatch watch(Context http) {
+  PourWatch watch(Context http) {
     return desk.studio()
         .look(books -> PourWatch.of(books, id(http)))
         .orElseThrow(
@@ -75,11 +76,11 @@ final class PourDesk {
     return desk.studio().look(books -> reader.page(books, watch, form));
   }
 
-  private void again(Context http, Form form) {
+  void again(Context http, Form form) {
     Show.again(http, TEMPLATE, page(http, form));
   }
 
-  private void back(Context http, Outcome<?> outcome, String done) {
+  void back(Context http, Outcome<?> outcome, String done) {
     Said said =
         outcome instanceof Outcome.Refused<?> refused ? Said.refused(refused) : Said.done(done);
     Show.done(http, said, "/pouring/" + id(http));
@@ -125,9 +126,15 @@ final class PourDesk {
       taken(form, planned).ifPresent(taken::add);
     }
     Double c = celsius(form, "step_c", "the temperature");
+    StepFacts facts = StepFacts.of(desk, form, watch, next, c);
     Optional<Act> act = form.act(http, form.optionalText("note"));
     if (!form.ok() || act.isEmpty()) {
       again(http, form);
+      return;
+    }
+    Optional<Outcome.Refused<?>> refused = facts.write(act.get());
+    if (refused.isPresent()) {
+      back(http, refused.get(), "");
       return;
     }
     var outcome =
@@ -154,7 +161,7 @@ final class PourDesk {
 
   /** Scent in or wax poured: the clock that waited for it is answered. */
   private void settleClock(Context http, Act act, String key) {
-    if (!key.equals(PourWalk.SCENT) && !key.equals(PourWalk.POUR)) {
+    if (!Set.of(PourWalk.SCENT, PourWalk.POUR, PourWalk.SECOND).contains(key)) {
       return;
     }
     Subject subject = Subject.of(Subject.Kind.BATCH, id(http));
@@ -196,33 +203,60 @@ final class PourDesk {
     String key = form.value("tap");
     for (Top top : Top.values()) {
       if (top.key().equals(key)) {
-        record(http, form, "top", top.words(), top.remedy());
+        top(http, form, top);
         return;
       }
     }
     for (Mishap mishap : Mishap.values()) {
       if (mishap.key().equals(key)) {
-        record(http, form, "mishap", mishap.words(), mishap.remedy());
+        mishap(http, form, mishap);
         return;
       }
     }
     Show.done(http, Said.refused("There is no such button.", ""), "/pouring/" + id(http));
   }
 
-  private void record(Context http, Form form, String key, String words, String remedy) {
-    Optional<Act> act = form.act(http, words);
+  /** How many candles came out so; all of the pour unless she says fewer. */
+  private void top(Context http, Form form, Top top) {
+    int pieces = watch(http).batch().plan().pieces();
+    Optional<Integer> count =
+        form.value("top_count").isBlank()
+            ? Optional.of(pieces)
+            : form.count("top_count", "how many candles", 1, 500);
+    Optional<Act> act = form.act(http, top.words());
+    if (!form.ok() || act.isEmpty() || count.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    Subject subject = Subject.of(Subject.Kind.BATCH, id(http));
+    Reading reading = Reading.fresh(subject, top.reading(), count.get(), desk.now());
+    said(
+        http,
+        desk.studio().recordReading.run(act.get(), List.of(reading)),
+        "Recorded: " + top.words() + ", " + count.get() + " of " + pieces + ".",
+        top.remedy());
+  }
+
+  private void mishap(Context http, Form form, Mishap mishap) {
+    Optional<Act> act = form.act(http, mishap.words());
     if (act.isEmpty()) {
       again(http, form);
       return;
     }
-    var outcome =
+    said(
+        http,
         desk.studio()
             .recordStep
-            .run(act.get(), new RecordStep.Request(id(http), key, List.of(), null));
+            .run(act.get(), new RecordStep.Request(id(http), "mishap", List.of(), null)),
+        "Recorded: " + mishap.words() + ".",
+        mishap.remedy());
+  }
+
+  private void said(Context http, Outcome<?> outcome, String headline, String remedy) {
     Said said =
         outcome instanceof Outcome.Refused<?> refused
             ? Said.refused(refused)
-            : Said.note("Recorded: " + words + ".", remedy);
+            : Said.note(headline, remedy);
     Show.done(http, said, "/pouring/" + id(http));
   }
 
@@ -241,51 +275,6 @@ final class PourDesk {
             .recordStep
             .run(act.get(), new RecordStep.Request(id(http), "redose", List.of(taken), null)),
         "Added. Stir for two minutes.");
-  }
-
-  private void finish(Context http) {
-    Form form = Form.of(http);
-    List<Long> pieces = new ArrayList<>();
-    for (String piece : form.values("piece")) {
-      if (piece.matches("\\d{1,18}")) {
-        pieces.add(Long.parseLong(piece));
-      }
-    }
-    Optional<Act> act = form.act(http, "");
-    if (pieces.isEmpty()) {
-      form.complain("pieces", "Please tick the vessels that were filled.");
-    }
-    if (!form.ok() || act.isEmpty()) {
-      again(http, form);
-      return;
-    }
-    PourWatch watch = watch(http);
-    String candle = watch.candle().design().code();
-    Outcome<List<Piece>> outcome =
-        desk.studio()
-            .finishPour
-            .run(
-                act.get(),
-                new FinishPour.Request(
-                    id(http), List.of(new FinishPour.Filled(candle, pieces)), List.of()));
-    if (outcome.isDone()) {
-      rest(act.get(), watch, pieces);
-    }
-    back(http, outcome, "Finished. The candles rest now; a timer says when.");
-  }
-
-  /** The candles are trimmed by now: they go to rest, and a timer says until when. */
-  private void rest(Act act, PourWatch watch, List<Long> pieces) {
-    Act aside = Act.of(act.by(), act.requestKey() + "-aside");
-    desk.studio().advancePieces.run(aside, AdvancePieces.Request.of(pieces, PieceStep.RESTING));
-    Act resting = Act.of(act.by(), act.requestKey() + "-rest");
-    desk.studio()
-        .timers
-        .start(
-            resting,
-            "Rested: " + watch.candle().design().name() + " " + watch.batch().mark().text(),
-            Subject.of(Subject.Kind.BATCH, watch.batch().id()),
-            Duration.ofHours(Math.round(24 * watch.candle().restDays())));
   }
 
   private void rested(Context http) {

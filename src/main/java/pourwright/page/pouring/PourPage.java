@@ -1,7 +1,9 @@
 package pourwright.page.pouring;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pourwright.page.Form;
+import pourwright.page.board.Drawing;
 
 /**
  * One pour at the bench: finished strings.
@@ -14,9 +16,11 @@ import pourwright.page.Form;
  * @param cooling the cooling clock; empty text when there is nothing to wait for
  * @param step the next step
  * @param redose what puts a wrong load right; an empty sentence when the load is right
+ * @param fill lines and masses of one candle
  * @param taps one-tap records
- * @param vessels vessels that may be filled
+ * @param filling vessels that may be filled
  * @param resting until when its candles rest; empty when none does
+ * @param photos pictures kept with it
  * @param done what was recorded
  */
 public record PourPage(
@@ -28,9 +32,11 @@ public record PourPage(
     Cooling cooling,
     StepCard step,
     Redosing redose,
+    FillCard fill,
     Taps taps,
-    List<VesselTick> vessels,
+    Filling filling,
     String resting,
+    Photos photos,
     List<DoneStep> done) {
 
   /**
@@ -51,20 +57,22 @@ public record PourPage(
    * @param key its key; empty when all are recorded
    * @param number as "Step 6 of 10"
    * @param sentence what to do
-   * @param hint more about it, or empty
+   * @param hints more about it
    * @param template where the wick template is printed, or empty
    * @param weighs what is weighed or counted
-   * @param takesTemperature whether a thermometer reading belongs to it
+   * @param asks what else is asked
+   * @param thermometer what the thermometer is held to, empty when it is not needed
    * @param waitMinutes how long to wait, empty when nothing is waited for
    */
   public record StepCard(
       String key,
       String number,
       String sentence,
-      String hint,
+      List<String> hints,
       String template,
       List<Weighing> weighs,
-      boolean takesTemperature,
+      List<Ask> asks,
+      String thermometer,
       String waitMinutes) {}
 
   /**
@@ -89,8 +97,39 @@ public record PourPage(
   /** A button. */
   public record Tap(String key, String words) {}
 
-  /** A vessel that may be filled. */
-  public record VesselTick(String id, String mark, boolean ticked) {}
+  /** A field that belongs to one step alone. */
+  public record Ask(String field, String label, String unit, String mode, String hint) {}
+
+  /**
+   * How high and how much.
+   *
+   * @param drawing the section with hot line and set line; null when it cannot be drawn
+   * @param lines figures of it, in sentences
+   */
+  public record FillCard(@Nullable Drawing drawing, List<String> lines) {}
+
+  /** Vessels of the house and bought ones. */
+  public record Filling(List<VesselTick> vessels, List<BoughtLot> bought) {
+    /** Nothing to fill yet. */
+    static final Filling NONE = new Filling(List.of(), List.of());
+
+    /** Whether there is nothing to pour into. */
+    public boolean isEmpty() {
+      return vessels.isEmpty() && bought.isEmpty();
+    }
+  }
+
+  /** A vessel that may be filled, with its mass where it was weighed empty. */
+  public record VesselTick(String id, String mark, String empty, boolean ticked) {}
+
+  /** A lot of bought vessels. */
+  public record BoughtLot(String field, String label) {}
+
+  /** Pictures kept with the pour, and what a new one is kept with. */
+  public record Photos(String subject, List<Photo> kept) {}
+
+  /** A picture. */
+  public record Photo(String link, String words) {}
 
   /** A recorded step. */
   public record DoneStep(String what, String when, String with) {}

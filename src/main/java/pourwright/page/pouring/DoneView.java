@@ -1,0 +1,81 @@
+package pourwright.page.pouring;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pourwright.batch.RecordedStep;
+import pourwright.page.Desk;
+import pourwright.page.pouring.PourPage.DoneStep;
+import pourwright.pour.Top;
+import pourwright.work.Books;
+import pourwright.work.PourWatch;
+import pourwright.work.Reading;
+import pourwright.work.Subject;
+
+/** What was done in a pour, in the order of the clock: steps and readings. */
+final class DoneView {
+  private static final Map<String, String> WORDS =
+      Map.of(
+          PourWatch.WAX_C, "wax %.1f \u00b0C",
+          PourWatch.ROOM_C, "room %.1f \u00b0C",
+          PourWatch.SECOND_G, "second pour %.1f g");
+
+  private final Desk desk;
+
+  DoneView(Desk desk) {
+    this.desk = desk;
+  }
+
+  private record Line(Instant at, DoneStep step) {}
+
+  List<DoneStep> all(Books books, PourWatch watch) {
+    List<Line> lines = new ArrayList<>();
+    watch.done().forEach(s -> lines.add(new Line(s.at(), done(s))));
+    Subject subject = Subject.of(Subject.Kind.BATCH, watch.batch().id());
+    for (Reading reading : books.readings().of(subject)) {
+      String what = words(reading);
+      if (!what.isEmpty()) {
+        lines.add(
+            new Line(reading.takenAt(), new DoneStep(what, desk.clockTime(reading.takenAt()), "")));
+      }
+    }
+    lines.sort(Comparator.comparing(Line::at));
+    return lines.stream().map(Line::step).toList();
+  }
+
+  private static String words(Reading reading) {
+    for (Top top : Top.values()) {
+      if (top.reading().equals(reading.quantity())) {
+        return String.format(Locale.ROOT, "%s (%.0f)", top.words(), reading.value());
+      }
+    }
+    String words = WORDS.get(reading.quantity());
+    return words == null ? "" : String.format(Locale.ROOT, words, reading.value());
+  }
+
+  private DoneStep done(RecordedStep step) {
+    StringBuilder with = new StringBuilder();
+    for (RecordedStep.Used used : step.used()) {
+      with.append(with.isEmpty() ? "" : ", ")
+          .append(
+              String.format(
+                  Locale.ROOT,
+                  "%.1f %s %s",
+                  used.amount().inUsualUnit(),
+                  used.amount().usualUnit(),
+                  used.material()))
+          .append(used.lot() == null ? " (missing in the books)" : "");
+    }
+    if (step.temperatureC() != null) {
+      with.append(with.isEmpty() ? "" : ", ")
+          .append(String.format(Locale.ROOT, "%.1f °C", step.temperatureC()));
+    }
+    if (!step.note().isEmpty()) {
+      with.append(with.isEmpty() ? "" : ", ").append(step.note());
+    }
+    return new DoneStep(step.key(), desk.clockTime(step.at()) + ", " + step.by(), with.toString());
+  }
+}

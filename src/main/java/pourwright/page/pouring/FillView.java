@@ -1,0 +1,62 @@
+package pourwright.page.pouring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pourwright.page.Desk;
+import pourwright.page.board.CandleSection;
+import pourwright.page.pouring.PourPage.FillCard;
+import pourwright.pour.Fill;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Sourced;
+import pourwright.work.Books;
+import pourwright.work.PourFill;
+import pourwright.work.PourWatch;
+
+/** How high the wax stands in one vessel of a pour, and how much of it there is. */
+final class FillView {
+  private FillView() {}
+
+  static FillCard of(Desk desk, Books books, PourWatch watch) {
+    try {
+      PourFill found = PourFill.of(books, watch.candle(), 0);
+      return new FillCard(
+          new CandleSection(desk).of(watch.candle(), found.fill()), lines(found, watch));
+    } catch (OutOfRange e) {
+      return new FillCard(null, List.of(e.sentence() + ": " + e.hint() + "."));
+    }
+  }
+
+  private static List<String> lines(PourFill found, PourWatch watch) {
+    List<String> lines = new ArrayList<>();
+    Fill fill = found.fill();
+    double rim = watch.candle().vessel().cavity().heightMm();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "Hot line %.0f mm above the base, %.0f mm under the rim: it fits. Set line %.0f mm.",
+            fill.hotLineMm(),
+            rim - fill.hotLineMm(),
+            fill.setLineMm()));
+    Sourced net = found.netG();
+    int weighed = found.weighedG().size();
+    lines.add(
+        weighed >= PourFill.ENOUGH
+            ? String.format(
+                Locale.ROOT,
+                "Net %.1f g each \u00b1 %.1f g, by %d candles weighed empty and full (drawing: %.1f g).",
+                net.value(),
+                net.value() * net.relativeUncertainty(),
+                weighed,
+                found.drawn().value())
+            : String.format(
+                Locale.ROOT,
+                "Net %.1f g each by the drawing \u00b1 %.0f %%. %d of %d candles weighed empty and full;"
+                    + " then those count.",
+                net.value(),
+                100 * net.relativeUncertainty(),
+                weighed,
+                PourFill.ENOUGH));
+    return lines;
+  }
+}

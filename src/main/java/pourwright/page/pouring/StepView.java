@@ -1,0 +1,238 @@
+package pourwright.page.pouring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
+import pourwright.batch.PlannedAmount;
+import pourwright.batch.PlannedStep;
+import pourwright.card.PourCard;
+import pourwright.card.ResolvedCandle;
+import pourwright.page.Desk;
+import pourwright.page.pouring.PourPage.Ask;
+import pourwright.page.pouring.PourPage.Redosing;
+import pourwright.page.pouring.PourPage.StepCard;
+import pourwright.page.pouring.PourPage.Weighing;
+import pourwright.pour.Dose;
+import pourwright.pour.Dose.LoadOf;
+import pourwright.pour.Redose;
+import pourwright.pour.VesselWarming;
+import pourwright.stock.Shelf;
+import pourwright.work.Books;
+import pourwright.work.PieceBook;
+import pourwright.work.PourWalk;
+import pourwright.work.PourWatch;
+
+/** The next step of a pour as it stands on its page. */
+final class StepView {
+  /** The load may be off by this share before the page says so. House. */
+  static final double LOAD_TOLERANCE = 0.02;
+
+  private static final int VESSELS_LOOKED_AT = 500;
+  private static final double STONE_G_PER_ML = 2.0;
+  private static final double STONE_J_PER_KG_K = 880;
+  private static final double WAX_J_PER_KG_K = 2200;
+  private static final double ROOM_C = 20;
+
+  private final Desk desk;
+
+  StepView(Desk desk) {
+    this.desk = desk;
+  }
+
+  StepCard step(Books books, PourWatch watch) {
+    PlannedStep next = watch.next();
+    if (next == null || !watch.batch().isRunning()) {
+      return new StepCard("", "", "", List.of(), "", List.of(), List.of(), "", "");
+    }
+    List<PlannedStep> all = watch.batch().plan().steps();
+    List<Weighing> weighs = new ArrayList<>();
+    for (PlannedAmount amount : next.amounts()) {
+      weighs.add(weighing(books, watch, next, amount));
+    }
+    return new StepCard(
+        next.key(),
+        "Step " + (all.indexOf(next) + 1) + " of " + all.size(),
+        next.sentence(),
+        hints(watch, next),
+        next.key().equals("tab") ? "/pouring/template/" + watch.candle().design().code() : "",
+        weighs,
+        asks(books, watch, next),
+        next.takesTemperature() ? thermometer(next) : "",
+        next.care() == PlannedStep.Care.WAIT ? String.valueOf(Math.round(next.minutes())) : "");
+  }
+
+  private Weighing weighing(Books books, PourWatch watch, PlannedStep step, PlannedAmount amount) {
+    PourCard card = watch.candle().pour().card();
+    String load =
+        step.key().equals(PourWalk.SCENT)
+            ? percent(card.load()) + (card.loadOf() == LoadOf.TOTAL ? " on the total" : " on wax")
+            : "";
+    String lot =
+        books.lots().shelves(amount.material()).stream()
+            .filter(s -> s.isDrawable(desk.today()))
+            .findFirst()
+            .map(StepView::lot)
+            .orElse("no lot on the shelf: it is noted as missing");
+    boolean counted = amount.amount().usualUnit().equals("pcs");
+    return new Weighing(
+        "amount-" + amount.material(),
+        watch.candle().materials().get(amount.material()).name(),
+        String.format(Locale.ROOT, counted ? "%.0f" : "%.1f", amount.amount().inUsualUnit()),
+        amount.amount().usualUnit(),
+        lot,
+        load);
+  }
+
+  private static String lot(Shelf shelf) {
+    return String.format(
+        Locale.ROOT,
+        "from lot %s (%.0f %s there)",
+        shelf.lot().code(),
+        shelf.onHand().inUsualUnit(),
+        shelf.onHand().usualUnit());
+  }
+
+  private static String percent(double fraction) {
+    return String.format(Locale.ROOT, "%.1f %%", 100 * fraction).replace(".0 %", " %");
+  }
+
+  private static String thermometer(PlannedStep step) {
+    return step.key().equals(PourWalk.WARM) ? "The stone's temperature" : "The wax's temperature";
+  }
+
+  /** What else is asked: empty vessels, a reason above the flash point, the second pour. */
+  private static List<Ask> asks(Books books, PourWatch watch, PlannedStep step) {
+    List<Ask> asks = new ArrayList<>();
+    if (step.key().equals(PourWalk.TARE)) {
+      List<Piece> dry = dry(books, watch);
+      for (Piece piece : dry.subList(0, Math.min(dry.size(), watch.batch().plan().pieces()))) {
+        asks.add(
+            new Ask("empty-" + piece.id(), "Vessel " + piece.mark().text(), "g", "decimal", ""));
+      }
+    }
+    Double flash = watch.lowestFlashC();
+    Double wax = watch.waxC();
+    if (step.key().equals(PourWalk.SCENT) && flash != null && (wax == null || wax > flash - 10)) {
+      asks.add(
+          new Ask(
+              "reason",
+              "Why above the flash point",
+              "",
+              "text",
+              String.format(
+                  Locale.ROOT, "asked for only when the wax is above %.0f \u00b0C", flash)));
+    }
+    if (step.key().equals(PourWalk.SECOND)) {
+      asks.add(new Ask("second_g", "Weighed in, all vessels together", "g", "decimal", ""));
+    }
+    return asks;
+  }
+
+  /** Dry vessels of the candle's design, the newest first. */
+  static List<Piece> dry(Books books, PourWatch watch) {
+    String vessel = watch.candle().design().vessel();
+    PieceBook.Which which = new PieceBook.Which(vessel, null);
+    return books.pieces().list(which, null, VESSELS_LOOKED_AT).items().stream()
+        .filter(p -> p.state() instanceof PieceState.Dry)
+        .toList();
+  }
+
+  private static List<String> hints(PourWatch watch, PlannedStep step) {
+    return switch (step.key()) {
+      case PourWalk.WARM -> List.of(warming(watch));
+      case PourWalk.POUR -> mixed(watch, watch.waxC());
+      case PourWalk.SECOND ->
+          List.of(
+              "From the same melt, after the skin, into the relief holes; stop just below the first"
+                  + " line. Warm the held-back wax gently once (house: at most one reheat).");
+      case "set" -> List.of("Mend tops with gentle heat only once set, and never on damp stone.");
+      default -> List.of();
+    };
+  }
+
+  private static VesselWarming stone(ResolvedCandle candle) {
+    return new VesselWarming(
+        candle.netG().value(), WAX_J_PER_KG_K, stoneG(candle), STONE_J_PER_KG_K);
+  }
+
+  private static double stoneG(ResolvedCandle candle) {
+    return candle.vessel().mixMl().value() * STONE_G_PER_ML;
+  }
+
+  private static double pourC(ResolvedCandle candle) {
+    PourCard.Temperatures window = candle.pour().card().temperatures();
+    return (window.pourFromC() + window.pourToC()) / 2;
+  }
+
+  private static String warming(PourWatch watch) {
+    VesselWarming warming = stone(watch.candle());
+    double waxC = pourC(watch.candle());
+    return String.format(
+        Locale.ROOT,
+        "The stone counts (typical %.0f g): wax poured at %.0f \u00b0C comes to %.0f \u00b0C in a vessel"
+            + " at 20 \u00b0C and to %.0f \u00b0C in one at 35 \u00b0C.",
+        stoneG(watch.candle()),
+        waxC,
+        warming.afterC(waxC, 20),
+        warming.afterC(waxC, 35));
+  }
+
+  /** Wax and wall together, by the newest readings. */
+  private static List<String> mixed(PourWatch watch, @Nullable Double readC) {
+    List<String> hints = new ArrayList<>();
+    VesselWarming warming = stone(watch.candle());
+    Double stone = watch.stoneC();
+    double stoneC = stone == null ? ROOM_C : stone;
+    double waxC = readC == null ? pourC(watch.candle()) : readC;
+    if (waxC < stoneC) {
+      return List.of("The stone was read warmer than the wax: check both.");
+    }
+    hints.add(
+        String.format(
+            Locale.ROOT,
+            "Wax at %.0f \u00b0C and stone at %.0f \u00b0C (%s) come to %.0f \u00b0C.",
+            waxC,
+            stoneC,
+            stone == null ? "assumed, nobody read it" : "read",
+            warming.afterC(waxC, stoneC)));
+    Double meltFrom = watch.meltFromC();
+    String warning = meltFrom == null ? null : warming.warning(waxC, stoneC, meltFrom);
+    if (warning != null) {
+      hints.add(warning);
+    }
+    return hints;
+  }
+
+  static Redosing redosing(PourWatch watch) {
+    PourCard card = watch.candle().pour().card();
+    boolean scented = watch.done().stream().anyMatch(s -> s.key().equals(PourWalk.SCENT));
+    boolean poured = watch.done().stream().anyMatch(s -> s.key().equals(PourWalk.POUR));
+    Dose dose = watch.inThePitcher();
+    if (!scented || poured || dose.waxG() <= 0 || card.load() == 0) {
+      return new Redosing("", "", "");
+    }
+    double wanted = Dose.loadOfTotal(card.load(), card.loadOf());
+    if (Math.abs(dose.loadOfTotal() / wanted - 1) <= LOAD_TOLERANCE) {
+      return new Redosing("", "", "");
+    }
+    Redose redose = Redose.of(dose, card.load(), card.loadOf(), null);
+    boolean wax = redose.addWaxG() > 0;
+    String material =
+        (wax ? watch.candle().pour().waxes() : watch.candle().pour().fragrances())
+            .get(0)
+            .material()
+            .code();
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "The load is %s on the total, the card says %s. Add %s:",
+            percent(dose.loadOfTotal()),
+            percent(wanted),
+            watch.candle().materials().get(material).name());
+    double grams = wax ? redose.addWaxG() : redose.addFragranceG();
+    return new Redosing(sentence, material, String.format(Locale.ROOT, "%.1f", grams));
+  }
+}

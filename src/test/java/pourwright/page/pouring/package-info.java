@@ -1,0 +1,4 @@
+@NullMarked
+package pourwright.page.pouring;
+
+import org.jspecify.annotations.NullMarked;
