@@ -65,7 +65,7 @@ public record Drawn(Sourced volumeMl, String widest) {
   }
 
   private static void addSize(int body, boolean top, String name, double value, List<Size> into) {
-    if (name.endsWith("_mm") && !name.equals("corner_mm")) {
+    if (name.endsWith("_mm") && !name.equals("corner_mm") && !name.equals("rib_depth_mm")) {
       into.add(new Size(body, top, name, value));
     }
   }
@@ -92,13 +92,13 @@ public record Drawn(Sourced volumeMl, String widest) {
           below.put(size.name, values[i]);
         }
       }
-      rebuilt.add(new SolidForm(resized(body.bottom(), below), resizedOrNull(top, above), height));
+      rebuilt.add(body.resized(resized(body.bottom(), below), resizedOrNull(top, above), height));
     }
     return rebuilt;
   }
 
   private static OutlineForm resized(OutlineForm form, Map<String, Double> sizes) {
-    return new OutlineForm(form.form(), sizes, form.pointsMm());
+    return new OutlineForm(form.form(), sizes, form.pointsMm(), form.path());
   }
 
   private static @Nullable OutlineForm resizedOrNull(

@@ -19,6 +19,7 @@ final class StaticFiles {
           "slab.css", "text/css; charset=utf-8",
           "bench.js", "text/javascript; charset=utf-8",
           "pad.js", "text/javascript; charset=utf-8",
+          "turn.js", "text/javascript; charset=utf-8",
           "htmx.min.js", "text/javascript; charset=utf-8",
           "mark.svg", "image/svg+xml",
           "studio.webmanifest", "application/manifest+json");

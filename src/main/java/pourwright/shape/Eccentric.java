@@ -32,11 +32,22 @@ final class Eccentric {
   }
 
   static double perimeterMm(Oval oval) {
-    return sideMm2(oval, oval, 1, 1);
+    return sideMm2(oval, oval, 1, 0, 1);
   }
 
-  /** Area of the ruled surface between two ovals {@code heightMm} apart up to a share, in mm². */
-  static double sideMm2(Oval bottom, Oval top, double heightMm, double s) {
+  /**
+   * Area of the ruled surface between two ovals {@code heightMm} apart up to a share, in mm². An
+   * octant and its mirror image see a turn of the section from opposite sides.
+   */
+  static double sideMm2(Oval bottom, Oval top, double heightMm, double turn, double s) {
+    if (turn != 0) {
+      return (quarters(bottom, top, heightMm, turn, s) + quarters(bottom, top, heightMm, -turn, s))
+          / 2;
+    }
+    return quarters(bottom, top, heightMm, 0, s);
+  }
+
+  private static double quarters(Oval bottom, Oval top, double heightMm, double turn, double s) {
     double p1 = 2 / bottom.exponent();
     double p2 = 2 / top.exponent();
     double k = Math.max(1, 1 / Math.min(p1, p2));
@@ -51,16 +62,19 @@ final class Eccentric {
     Octant yAbove = new Octant(b2, a2, p2, k);
     return 4
         * Quadrature.integrate(
-            w -> strip(xBelow, xAbove, w, heightMm, s) + strip(yBelow, yAbove, w, heightMm, s),
+            w ->
+                strip(xBelow, xAbove, w, heightMm, turn, s)
+                    + strip(yBelow, yAbove, w, heightMm, -turn, s),
             0,
             end);
   }
 
-  private static double strip(Octant below, Octant above, double w, double heightMm, double s) {
+  private static double strip(
+      Octant below, Octant above, double w, double heightMm, double turn, double s) {
     Point b = below.at(w);
     Point speed = below.speed(w);
     Point t = b.towards(above.at(w), s);
-    return Ruled.strip(b, t, speed, speed.towards(above.speed(w), s), s * heightMm);
+    return Ruled.strip(b, t, speed, speed.towards(above.speed(w), s), s * heightMm, s * turn);
   }
 
   /**

@@ -1,6 +1,8 @@
 package pourwright.shape;
 
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
 
@@ -51,11 +53,29 @@ public record Hollow(Solid outer, Solid cavity) {
     return outer.volumeMl() - cavity.volumeMl();
   }
 
-  /** The thinnest place of the wall, measured level, among 25 heights and the cavity's corners. */
+  /** Evenly spaced heights of the cavity, and those at which either wall bends. */
+  private SortedSet<Double> levels() {
+    SortedSet<Double> levels = new TreeSet<>();
+    for (int level = 0; level <= LEVELS; level++) {
+      levels.add(cavity.heightMm() * level / LEVELS);
+    }
+    levels.addAll(cavity.kneesMm());
+    for (double knee : outer.kneesMm()) {
+      double z = knee - baseMm();
+      if (z >= 0 && z <= cavity.heightMm()) {
+        levels.add(z);
+      }
+    }
+    return levels;
+  }
+
+  /**
+   * The thinnest place of the wall, measured level, among 25 heights, those at which a wall bends,
+   * and the cavity's corners.
+   */
   public Thinnest thinnestWall() {
     Thinnest thinnest = new Thinnest(Double.POSITIVE_INFINITY, 0, 0);
-    for (int level = 0; level <= LEVELS; level++) {
-      double z = cavity.heightMm() * level / LEVELS;
+    for (double z : levels()) {
       List<Point> inside = cavity.sectionAt(z, 0.2);
       Walls wall = Walls.through(outer.sectionAt(Math.min(outer.heightMm(), z + baseMm()), 0.02));
       for (Point point : inside) {

@@ -8,8 +8,12 @@ interface Joined {
   /** The mixed area of the two: the middle section is (A + 2M + B)/4. */
   double mixedMm2();
 
-  /** Area of the ruled surface up to a share {@code s} of the whole height, in mm². */
-  double sideMm2(double heightMm, double s);
+  /**
+   * Area of the ruled surface up to a share {@code s} of the whole height, in mm².
+   *
+   * @param turn by how much the section turns from bottom to top, in radians
+   */
+  double sideMm2(double heightMm, double turn, double s);
 
   /** Distance from the axis to the wall at a share of the height. */
   double radiusMm(double angle, double s);

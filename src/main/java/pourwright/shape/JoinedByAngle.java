@@ -47,18 +47,23 @@ final class JoinedByAngle implements Joined {
   }
 
   @Override
-  public double sideMm2(double heightMm, double s) {
-    return Quadrature.over(a -> strip(a, heightMm, s), smoothBetween);
+  public double sideMm2(double heightMm, double turn, double s) {
+    return Quadrature.over(a -> strip(a, heightMm, turn, s), smoothBetween);
   }
 
   /** In the frame that turns with the angle: x outwards, y the way the angle grows. */
-  private double strip(double angle, double heightMm, double s) {
+  private double strip(double angle, double heightMm, double turn, double s) {
     double b = bottom.radiusMm(angle);
     double t = radiusMm(angle, s);
     double slopeB = bottom.radiusSlopeMm(angle);
     double slopeT = slopeB + s * (top.radiusSlopeMm(angle) - slopeB);
     return Ruled.strip(
-        new Point(b, 0), new Point(t, 0), new Point(slopeB, b), new Point(slopeT, t), s * heightMm);
+        new Point(b, 0),
+        new Point(t, 0),
+        new Point(slopeB, b),
+        new Point(slopeT, t),
+        s * heightMm,
+        s * turn);
   }
 
   @Override

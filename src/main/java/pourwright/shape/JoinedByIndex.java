@@ -34,7 +34,7 @@ final class JoinedByIndex implements Joined {
   }
 
   @Override
-  public double sideMm2(double heightMm, double s) {
+  public double sideMm2(double heightMm, double turn, double s) {
     double sum = 0;
     for (int i = 0; i < below.size(); i++) {
       int j = (i + 1) % below.size();
@@ -50,7 +50,8 @@ final class JoinedByIndex implements Joined {
                       t.plus(alongT.times(u)),
                       alongB,
                       alongT,
-                      s * heightMm),
+                      s * heightMm,
+                      s * turn),
               0,
               1);
     }

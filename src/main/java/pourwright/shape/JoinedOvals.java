@@ -11,13 +11,13 @@ record JoinedOvals(Oval bottom, Oval top) implements Joined {
   }
 
   @Override
-  public double sideMm2(double heightMm, double s) {
+  public double sideMm2(double heightMm, double turn, double s) {
     if (bottom instanceof Circle below && top instanceof Circle above) {
       double lean = s * (above.diameterMm() - below.diameterMm()) / 2;
       double radii = below.diameterMm() + lean;
       return Math.PI * radii * Math.hypot(lean, s * heightMm);
     }
-    return Eccentric.sideMm2(bottom, top, heightMm, s);
+    return Eccentric.sideMm2(bottom, top, heightMm, turn, s);
   }
 
   private Point at(double eccentric, double s) {

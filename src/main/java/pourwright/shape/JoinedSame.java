@@ -10,8 +10,17 @@ record JoinedSame(Outline outline) implements Joined {
   }
 
   @Override
-  public double sideMm2(double heightMm, double s) {
-    return outline.perimeterMm() * heightMm * s;
+  public double sideMm2(double heightMm, double turn, double s) {
+    if (turn == 0 || outline instanceof Circle) {
+      return outline.perimeterMm() * heightMm * s;
+    }
+    if (outline instanceof Oval oval) {
+      return new JoinedOvals(oval, oval).sideMm2(heightMm, turn, s);
+    }
+    if (outline instanceof Traced traced) {
+      return new JoinedByIndex(traced, traced).sideMm2(heightMm, turn, s);
+    }
+    return new JoinedByAngle(outline, outline).sideMm2(heightMm, turn, s);
   }
 
   @Override

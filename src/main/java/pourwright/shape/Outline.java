@@ -9,12 +9,12 @@ import java.util.List;
  *
  * <p>Maths, sources and tolerances: docs/models/shape.md.
  */
-public sealed interface Outline permits Oval, Walled {
+public sealed interface Outline permits Oval, Walled, Ribbed, Turned {
 
-  /** Enclosed area, in mm². Exact for every outline. */
+  /** Enclosed area, in mm². Exact but for ribs on other forms than a circle. */
   double areaMm2();
 
-  /** Length of the curve, in mm. Exact but for superellipses, there by quadrature. */
+  /** Length of the curve, in mm. Exact but for superellipses and ribs, there by quadrature. */
   double perimeterMm();
 
   /**

@@ -55,4 +55,11 @@ public record Point(double xMm, double yMm) {
   public Point towards(Point other, double s) {
     return new Point(xMm + s * (other.xMm - xMm), yMm + s * (other.yMm - yMm));
   }
+
+  /** Turned about the origin, counterclockwise, by an angle in radians. */
+  public Point turned(double by) {
+    double c = Math.cos(by);
+    double s = Math.sin(by);
+    return new Point(c * xMm - s * yMm, s * xMm + c * yMm);
+  }
 }

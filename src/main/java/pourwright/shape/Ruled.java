@@ -22,4 +22,26 @@ final class Ruled {
     }
     return Quadrature.integrate(s -> Math.sqrt(Math.max(0, c0 + s * (c1 + s * c2))), 0, 1);
   }
+
+  /**
+   * The same where the section also turns on its way up: by {@code turn} radians from below to
+   * above, both points and speeds given as if it did not. The wall point moves by (lean + turn·Jp),
+   * so its cross product with the curve's speed p_u is p_u×lean + turn·p_u·p.
+   */
+  static double strip(Point b, Point t, Point speedB, Point speedT, double heightMm, double turn) {
+    if (turn == 0) {
+      return strip(b, t, speedB, speedT, heightMm);
+    }
+    Point lean = t.minus(b);
+    Point gain = speedT.minus(speedB);
+    double h2 = heightMm * heightMm;
+    return Quadrature.integrate(
+        s -> {
+          Point speed = speedB.plus(gain.times(s));
+          double across = speed.cross(lean) + turn * speed.dot(b.plus(lean.times(s)));
+          return Math.sqrt(h2 * speed.dot(speed) + across * across);
+        },
+        0,
+        1);
+  }
 }

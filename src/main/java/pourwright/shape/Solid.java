@@ -1,5 +1,6 @@
 package pourwright.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
@@ -8,22 +9,29 @@ import pourwright.quantity.OutOfRange;
  * What lies between a bottom outline, a top outline and the ruled surface that joins them: a
  * cavity, a casting, the block around a vessel. Straight lines of the surface join points of equal
  * parameter: ovals by eccentric angle among themselves, traced outlines by index where they have
- * equally many points, every other pair by polar angle about the centroid.
+ * equally many points, every other pair by polar angle about the centroid. A body may be a stack of
+ * such tiers, and it may be twisted: turned evenly about its axis on the way up.
  *
- * <p>At the share {@code s} of the height the section has the area {@code (1−s)²·A + 2s(1−s)·M +
- * s²·B} with the mixed area M, so the volume is {@code h(A + M + B)/3}: exact for ovals, traced
- * outlines and similar shapes, else by quadrature to {@link Quadrature#RELATIVE_TOLERANCE}.
+ * <p>At the share {@code s} of a tier's height the section has the area {@code (1−s)²·A + 2s(1−s)·M
+ * + s²·B} with the mixed area M, so its volume is {@code h(A + M + B)/3}: exact for ovals, traced
+ * outlines and similar shapes, else by quadrature to {@link Quadrature#RELATIVE_TOLERANCE}. A twist
+ * changes no section's area and no volume, but the wall's area.
  *
  * <p>Maths and sources: docs/models/shape.md.
  */
 public final class Solid {
+  /** More than a whole turn to a height is no vessel. */
+  public static final double TWIST_MAX_DEGREES = 720;
+
+  /** More levels than a profile needs. */
+  public static final int LEVELS_MAX = 400;
+
   private final Outline bottom;
-  private final double heightMm;
-  private final Joined joined;
+  private final Outline rim;
+  private final List<Tier> tiers;
+  private final double twist;
   private final double wholeMm;
-  private final double bottomMm2;
-  private final double mixedMm2;
-  private final double topMm2;
+  private final double heightMm;
 
   /**
    * @param bottom the lower outline
@@ -32,22 +40,93 @@ public final class Solid {
    * @throws OutOfRange when the height is not positive or when the two outlines cannot be joined
    */
   public Solid(Outline bottom, Outline top, double heightMm) {
-    this(bottom, top.areaMm2(), Joined.of(bottom, top), heightMm, heightMm);
+    this(
+        bottom,
+        top,
+        List.of(Tier.between(0, Check.positive("height_mm", heightMm), bottom, top)),
+        0,
+        heightMm,
+        heightMm);
   }
 
-  private Solid(Outline bottom, double topMm2, Joined joined, double wholeMm, double heightMm) {
+  private Solid(
+      Outline bottom,
+      Outline rim,
+      List<Tier> tiers,
+      double twist,
+      double wholeMm,
+      double heightMm) {
     this.bottom = bottom;
-    this.heightMm = Check.positive("height_mm", heightMm);
-    this.joined = joined;
+    this.rim = rim;
+    this.tiers = List.copyOf(tiers);
+    this.twist = twist;
     this.wholeMm = wholeMm;
-    this.bottomMm2 = bottom.areaMm2();
-    this.mixedMm2 = joined.mixedMm2();
-    this.topMm2 = topMm2;
+    this.heightMm = heightMm;
   }
 
   /** Straight walls over one outline. */
   public static Solid straight(Outline outline, double heightMm) {
     return new Solid(outline, outline, heightMm);
+  }
+
+  /**
+   * A level of a free profile.
+   *
+   * @param heightMm above the bottom, in mm
+   * @param scale size of the section there, 1 for the outline as it is
+   */
+  public record Level(double heightMm, double scale) {
+    /** Checks both. */
+    public Level {
+      Check.notNegative("profile/height_mm", heightMm);
+      Check.between("profile/scale", scale, 1e-3, 1e3);
+    }
+  }
+
+  /**
+   * A body of a free profile: one outline, larger or smaller from level to level, straight between
+   * them. Over a circle it is a body of revolution.
+   *
+   * @param levels from 2 to {@value #LEVELS_MAX}, from height 0 upwards
+   * @throws OutOfRange naming the level that is out of order
+   */
+  public static Solid ofProfile(Outline outline, List<Level> levels) {
+    Check.between("profile", levels.size(), 2, LEVELS_MAX);
+    if (levels.get(0).heightMm() != 0) {
+      throw new OutOfRange(
+          "profile", "the profile begins above the bottom", "give a first level at height 0");
+    }
+    List<Tier> tiers = new ArrayList<>();
+    double area = outline.areaMm2();
+    for (int i = 1; i < levels.size(); i++) {
+      Level low = levels.get(i - 1);
+      Level high = levels.get(i);
+      double high0 = high.heightMm() - low.heightMm();
+      if (!(high0 > 0)) {
+        throw new OutOfRange(
+            "profile",
+            "level " + (i + 1) + " of the profile is not above the one before",
+            "give the levels from the bottom up, no height twice");
+      }
+      Joined joined = Joined.of(outline.scaled(low.scale()), outline.scaled(high.scale()));
+      tiers.add(
+          new Tier(
+              low.heightMm(),
+              high0,
+              joined,
+              area * low.scale() * low.scale(),
+              area * low.scale() * high.scale(),
+              area * high.scale() * high.scale()));
+    }
+    double height = levels.get(levels.size() - 1).heightMm();
+    Outline top = outline.scaled(levels.get(levels.size() - 1).scale());
+    return new Solid(outline.scaled(levels.get(0).scale()), top, tiers, 0, height, height);
+  }
+
+  /** The same body turned evenly about its axis on the way up, counterclockwise from above. */
+  public Solid twisted(double degrees) {
+    Check.between("twist_degrees", degrees, -TWIST_MAX_DEGREES, TWIST_MAX_DEGREES);
+    return new Solid(bottom, rim, tiers, Math.toRadians(degrees), wholeMm, heightMm);
   }
 
   /** The lower outline. */
@@ -57,7 +136,9 @@ public final class Solid {
 
   /** The upper outline; where the solid was cut off, of the same kind if there is one. */
   public Outline top() {
-    return joined.outlineAt(heightMm / wholeMm);
+    Tier tier = tierAt(heightMm);
+    double s = tier.share(heightMm);
+    return Turned.of(heightMm == wholeMm ? rim : tier.joined().outlineAt(s), turn(heightMm));
   }
 
   /** Height, in mm. */
@@ -65,9 +146,22 @@ public final class Solid {
     return heightMm;
   }
 
+  /** Heights at which the wall bends, bottom and top included, in mm. */
+  public List<Double> kneesMm() {
+    List<Double> knees = new ArrayList<>();
+    tiers.stream().map(Tier::fromMm).filter(z -> z < heightMm).forEach(knees::add);
+    knees.add(heightMm);
+    return knees;
+  }
+
   /** True when the walls are straight. */
   public boolean isStraight() {
-    return joined instanceof JoinedSame;
+    return twist == 0 && tiers.size() == 1 && tiers.get(0).joined() instanceof JoinedSame;
+  }
+
+  /** By how much it turns from bottom to top, in radians. */
+  public double twistRadians() {
+    return turn(heightMm);
   }
 
   /** Volume, in ml. */
@@ -82,22 +176,30 @@ public final class Solid {
 
   /** Area of the wall from the bottom up to a height, in mm². */
   public double sideAreaBelowMm2(double zMm) {
-    double s = share(zMm);
-    return s == 0 ? 0 : joined.sideMm2(wholeMm, s);
+    double z = within(zMm);
+    double sum = 0;
+    for (Tier tier : tiers) {
+      double s = tier.share(z);
+      sum += s == 0 ? 0 : tier.joined().sideMm2(tier.highMm(), twist * tier.highMm() / wholeMm, s);
+    }
+    return sum;
   }
 
   /** Area of the section at a height above the bottom, in mm². */
   public double areaAtMm2(double zMm) {
-    double s = share(zMm);
-    return (1 - s) * (1 - s) * bottomMm2 + 2 * s * (1 - s) * mixedMm2 + s * s * topMm2;
+    double z = within(zMm);
+    Tier tier = tierAt(z);
+    return tier.areaMm2(tier.share(z));
   }
 
   /** Volume below a height above the bottom, in ml. */
   public double volumeBelowMl(double zMm) {
-    double s = share(zMm);
-    double linear = 2 * (mixedMm2 - bottomMm2);
-    double square = bottomMm2 - 2 * mixedMm2 + topMm2;
-    return wholeMm * s * (bottomMm2 + s * (linear / 2 + s * square / 3)) / 1000;
+    double z = within(zMm);
+    double sum = 0;
+    for (Tier tier : tiers) {
+      sum += tier.volumeMm3(tier.share(z));
+    }
+    return sum / 1000;
   }
 
   /** Height to which a volume fills the solid, in mm. */
@@ -118,12 +220,15 @@ public final class Solid {
 
   /** Height of the centre of gravity of a filling up to {@code zMm}, above the bottom, in mm. */
   public double centreOfGravityMm(double zMm) {
-    double s = share(Check.positive("fill_height_mm", zMm));
-    double linear = 2 * (mixedMm2 - bottomMm2);
-    double square = bottomMm2 - 2 * mixedMm2 + topMm2;
-    double moment = s * s * (bottomMm2 / 2 + s * (linear / 3 + s * square / 4));
-    double volume = s * (bottomMm2 + s * (linear / 2 + s * square / 3));
-    return wholeMm * moment / volume;
+    double z = within(Check.positive("fill_height_mm", zMm));
+    double moment = 0;
+    double volume = 0;
+    for (Tier tier : tiers) {
+      double s = tier.share(z);
+      moment += tier.momentMm4(s);
+      volume += tier.volumeMm3(s);
+    }
+    return moment / volume;
   }
 
   /**
@@ -132,32 +237,58 @@ public final class Solid {
    * @param angle about the axis, in radians from x
    */
   public double radiusMm(double angle, double zMm) {
-    return joined.radiusMm(angle, share(zMm));
+    double z = within(zMm);
+    Tier tier = tierAt(z);
+    return tier.joined().radiusMm(angle - turn(z), tier.share(z));
   }
 
   /** True for points inside, x and y about the axis, z above the bottom. */
   public boolean contains(double xMm, double yMm, double zMm) {
-    return zMm >= 0 && zMm <= heightMm && joined.contains(xMm, yMm, zMm / wholeMm);
+    if (!(zMm >= 0 && zMm <= heightMm)) {
+      return false;
+    }
+    Tier tier = tierAt(zMm);
+    if (twist == 0) {
+      return tier.joined().contains(xMm, yMm, tier.share(zMm));
+    }
+    Point back = new Point(xMm, yMm).turned(-turn(zMm));
+    return tier.joined().contains(back.xMm(), back.yMm(), tier.share(zMm));
   }
 
   /** The section at a height as points, about the axis, counterclockwise. */
   public List<Point> sectionAt(double zMm, double toleranceMm) {
-    return joined.section(share(zMm), toleranceMm);
+    double z = within(zMm);
+    Tier tier = tierAt(z);
+    List<Point> section = tier.joined().section(tier.share(z), toleranceMm);
+    double turn = turn(z);
+    return turn == 0 ? section : section.stream().map(p -> p.turned(turn)).toList();
   }
 
   /** The part below a height, a solid of its own with the same walls. */
   public Solid below(double zMm) {
-    share(Check.positive("height_mm", zMm));
-    return new Solid(bottom, topMm2, joined, wholeMm, zMm);
+    double z = within(Check.positive("height_mm", zMm));
+    return new Solid(bottom, rim, tiers, twist, wholeMm, z);
   }
 
-  /** Share of the whole height, which is more than this solid's where it was cut off. */
-  private double share(double zMm) {
-    return Math.min(1, Check.between("z_mm", zMm, 0, heightMm * (1 + 1e-12)) / wholeMm);
+  private double turn(double zMm) {
+    return twist * zMm / wholeMm;
+  }
+
+  private Tier tierAt(double zMm) {
+    for (int i = tiers.size() - 1; i > 0; i--) {
+      if (zMm > tiers.get(i).fromMm()) {
+        return tiers.get(i);
+      }
+    }
+    return tiers.get(0);
+  }
+
+  private double within(double zMm) {
+    return Math.min(heightMm, Check.between("z_mm", zMm, 0, heightMm * (1 + 1e-12)));
   }
 
   @Override
   public String toString() {
-    return "Solid[" + bottom + ", " + top() + ", " + heightMm + " mm]";
+    return "Solid[" + bottom + ", " + top() + ", " + heightMm + " mm, " + tiers.size() + " tiers]";
   }
 }

@@ -1,5 +1,6 @@
 package pourwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import pourwright.card.Vessel;
 import pourwright.shape.Solid;
@@ -14,7 +15,11 @@ final class SectionDrawing {
   /** Greatest length of a vessel, in mm. */
   static double widestMm(Vessel vessel) {
     Solid outer = vessel.outer().solid();
-    return Math.max(outer.bottom().lengthMm(), outer.top().lengthMm());
+    double widest = 0;
+    for (double z : outer.kneesMm()) {
+      widest = Math.max(widest, outer.radiusMm(0, z) + outer.radiusMm(Math.PI, z));
+    }
+    return widest;
   }
 
   /** The largest scale at which vessels fit side by side. */
@@ -47,11 +52,11 @@ final class SectionDrawing {
     double widest = widestMm(vessel);
     double middle = box[0] + box[2] / 2;
     double floor = box[1] + box[3] - 6;
-    trapezoid(ink, outer, middle, floor, scale, outer.heightMm(), Ink.DUST);
+    profile(ink, outer, middle, floor, scale, outer.heightMm(), Ink.DUST);
     double base = vessel.baseMm() / scale;
-    trapezoid(ink, cavity, middle, floor - base, scale, cavity.heightMm(), java.awt.Color.WHITE);
+    profile(ink, cavity, middle, floor - base, scale, cavity.heightMm(), java.awt.Color.WHITE);
     if (fillMm > 0) {
-      trapezoid(ink, cavity, middle, floor - base, scale, fillMm, Ink.WAX);
+      profile(ink, cavity, middle, floor - base, scale, fillMm, Ink.WAX);
       double line = floor - base - fillMm / scale;
       for (int i = 0; i < wicks; i++) {
         double x = middle + wickAt(i, wicks) * cavity.bottom().lengthMm() / scale;
@@ -77,7 +82,7 @@ final class SectionDrawing {
     return wicks == 1 ? 0 : (i + 0.5) / wicks - 0.5;
   }
 
-  private static void trapezoid(
+  private static void profile(
       Ink ink,
       Solid solid,
       double middle,
@@ -85,17 +90,17 @@ final class SectionDrawing {
       double scale,
       double heightMm,
       java.awt.Color color) {
-    double below = solid.bottom().lengthMm() / 2;
-    double above = below + (solid.top().lengthMm() / 2 - below) * heightMm / solid.heightMm();
-    ink.polygon(
-        new double[][] {
-          {middle - below / scale, floor},
-          {middle + below / scale, floor},
-          {middle + above / scale, floor - heightMm / scale},
-          {middle - above / scale, floor - heightMm / scale}
-        },
-        color,
-        Ink.SLATE,
-        0.25);
+    List<double[]> right = new ArrayList<>();
+    List<double[]> left = new ArrayList<>();
+    for (double knee : solid.kneesMm()) {
+      double z = Math.min(knee, heightMm);
+      right.add(new double[] {middle + solid.radiusMm(0, z) / scale, floor - z / scale});
+      left.add(0, new double[] {middle - solid.radiusMm(Math.PI, z) / scale, floor - z / scale});
+      if (knee >= heightMm) {
+        break;
+      }
+    }
+    right.addAll(left);
+    ink.polygon(right.toArray(new double[0][]), color, Ink.SLATE, 0.25);
   }
 }

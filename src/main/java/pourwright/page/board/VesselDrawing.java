@@ -2,6 +2,8 @@ package pourwright.page.board;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import pourwright.shape.Hollow;
 import pourwright.shape.Point;
@@ -80,15 +82,27 @@ final class VesselDrawing {
   }
 
   private static double reach(Solid solid, double angle) {
-    return Math.max(solid.radiusMm(angle, 0), solid.radiusMm(angle, solid.heightMm()));
+    return levels(solid, 0, solid.heightMm()).stream()
+        .mapToDouble(z -> solid.radiusMm(angle, z))
+        .max()
+        .orElse(0);
+  }
+
+  /** Evenly spaced heights, and those at which the wall bends. */
+  private static SortedSet<Double> levels(Solid solid, double from, double to) {
+    SortedSet<Double> levels = new TreeSet<>();
+    int even = solid.isStraight() ? 1 : LEVELS;
+    for (int i = 0; i <= even; i++) {
+      levels.add(from + (to - from) * i / even);
+    }
+    solid.kneesMm().stream().filter(z -> z > from && z < to).forEach(levels::add);
+    return levels;
   }
 
   private static List<Point> profile(Solid solid, double from, double to, double lift) {
     List<Point> rightUp = new ArrayList<>();
     List<Point> leftDown = new ArrayList<>();
-    int levels = solid.isStraight() ? 1 : LEVELS;
-    for (int i = 0; i <= levels; i++) {
-      double z = from + (to - from) * i / levels;
+    for (double z : levels(solid, from, to)) {
       rightUp.add(new Point(solid.radiusMm(0, z), z + lift));
       leftDown.add(0, new Point(-solid.radiusMm(Math.PI, z), z + lift));
     }

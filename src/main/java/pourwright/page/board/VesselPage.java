@@ -9,6 +9,7 @@ import java.util.List;
  * @param root its path
  * @param section along its length
  * @param plan from above
+ * @param body its rings, for turning it
  * @param figures what it holds and weighs
  * @param cautions what to know before it is trusted
  * @param canBeWeighed whether water can measure it
@@ -18,6 +19,7 @@ public record VesselPage(
     String root,
     Drawing section,
     Drawing plan,
+    String body,
     List<Figure> figures,
     List<String> cautions,
     boolean canBeWeighed) {

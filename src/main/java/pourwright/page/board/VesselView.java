@@ -73,6 +73,7 @@ final class VesselView {
         "/board/vessel/" + vessel.code(),
         drawing.section(vessel.name(), VesselDrawing.Lines.NONE),
         drawing.plan(vessel.name(), VesselDrawing.Lines.NONE),
+        VesselBody.of(hollow),
         figures,
         cautions(hollow),
         true);
@@ -237,6 +238,7 @@ final class VesselView {
         "/board/candle/" + candle.code(),
         drawing.section(candle.name(), lines),
         drawing.plan(candle.name(), lines),
+        VesselBody.of(vessel.hollow()),
         figures,
         cautions,
         false);

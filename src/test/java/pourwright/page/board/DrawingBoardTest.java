@@ -95,6 +95,47 @@ class DrawingBoardTest {
   }
 
   @Test
+  void aDrawnPathIsRefusedWithThePlaceAndKeptWhenItIsRight() {
+    Map<String, String> drawn = cup();
+    drawn.put("outer_form", "svg_path");
+    drawn.put("outer_path", "M20 100A80 80 0 0 1 180 100B80 80 0 0 1 20 100Z");
+    drawn.put("outer_mm_per_unit", "0.5625");
+    HttpResponse<String> refused = visitor.post("/board/vessel/new", "/board/vessel/new", drawn);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("at character 28: 'B' is no path command");
+    drawn.put("outer_path", "M20 100A80 80 0 0 1 180 100A80 80 0 0 1 20 100Z");
+    HttpResponse<String> saved = visitor.post("/board/vessel/new", "/board/vessel/new", drawn);
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    assertThat(visitor.page("/board/vessel/harbour-cup").text()).contains("249.1 ml");
+    Document edit = visitor.page("/board/vessel/harbour-cup/edit");
+    assertThat(edit.select("#outer_path").text()).startsWith("M20 100A80");
+    assertThat(edit.selectFirst("#outer_mm_per_unit").val()).isEqualTo("0.5625");
+  }
+
+  @Test
+  void ribsTwistAndProfileAreDrawnAndComeBackInTheForm() {
+    Map<String, String> fluted = cup();
+    fluted.put("outer_ribs", "24");
+    fluted.put("outer_rib_depth", "3");
+    fluted.put("outer_twist", "45");
+    fluted.put("cavity_profile", "0 0.9\n30 1\n90 1.05");
+    HttpResponse<String> saved = visitor.post("/board/vessel/new", "/board/vessel/new", fluted);
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    assertThat(current().body().cavity().shaping().profile()).hasSize(3);
+    assertThat(current().body().outer().shaping().twistDegrees()).isEqualTo(45);
+    Document edit = visitor.page("/board/vessel/harbour-cup/edit");
+    assertThat(edit.selectFirst("#outer_ribs").val()).isEqualTo("24");
+    assertThat(edit.selectFirst("#cavity_profile").text().split("\\R")).contains("30 1");
+    fluted.put("cavity_profile", "0 0.9\n30 1\n80 1.05");
+    HttpResponse<String> wrong = visitor.post("/board/vessel/new", "/board/vessel/new", fluted);
+    assertThat(wrong.body()).contains("the profile ends at 80.0 mm and the height is 90.0 mm");
+    fluted.put("cavity_profile", "0 0.9\n30 1\n90 1.05");
+    fluted.put("outer_ribs", "2");
+    assertThat(visitor.post("/board/vessel/new", "/board/vessel/new", fluted).statusCode())
+        .isEqualTo(422);
+  }
+
+  @Test
   void twoWhoEditTheSameVesselSeeBothAndNothingIsOverwritten() {
     visitor.post("/board/vessel/new", "/board/vessel/new", cup());
     String path = "/board/vessel/harbour-cup/edit";
