@@ -47,6 +47,19 @@ public final class Form {
     return new Form(entered);
   }
 
+  /** A form that starts from known values of which some fields have several. */
+  public static Form startingWith(Map<String, List<String>> values) {
+    return new Form(new LinkedHashMap<>(values));
+  }
+
+  /** The same form with one field more. */
+  public Form with(String field, String value) {
+    Form more = new Form(new LinkedHashMap<>(entered));
+    more.entered.put(field, List.of(value));
+    more.errors.putAll(errors);
+    return more;
+  }
+
   /** The text of a field as it was entered, or an empty string. */
   public String value(String field) {
     List<String> values = entered.getOrDefault(field, List.of());

@@ -5,12 +5,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
 /** A pen on paper: millimetres from the top left corner, two embedded faces, four colours. */
@@ -254,6 +258,21 @@ final class Ink implements AutoCloseable {
   /** A box to tick. */
   void tick(double x, double y) {
     frame(x, y - 3.1, 3.4, 3.4, 0.25, SLATE);
+  }
+
+  /** Lays the first page of another PDF down, its top left corner at a point, true to size. */
+  void lay(byte[] pdf, double xMm, double yMm) {
+    run(
+        () -> {
+          try (PDDocument other = Loader.loadPDF(pdf)) {
+            float high = other.getPage(0).getMediaBox().getHeight();
+            PDFormXObject form = new LayerUtility(document).importPageAsForm(other, 0);
+            out().saveGraphicsState();
+            out().transform(Matrix.getTranslateInstance(points(xMm), up(yMm) - high));
+            out().drawForm(form);
+            out().restoreGraphicsState();
+          }
+        });
   }
 
   void save(OutputStream to) {

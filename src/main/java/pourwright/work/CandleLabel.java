@@ -18,6 +18,7 @@ import pourwright.label.SaleGate;
  * @param classification at that load
  * @param sheets the sheets it stands on, with their revisions
  * @param burn what was tested
+ * @param testedVersion version of the candle's card that was tested
  * @param gate what stands against a sale label
  */
 public record CandleLabel(
@@ -29,6 +30,7 @@ public record CandleLabel(
     Classification classification,
     List<String> sheets,
     BurnFacts burn,
+    int testedVersion,
     SaleGate gate) {
   /** Copies the list. */
   public CandleLabel {

@@ -54,6 +54,9 @@ public final class Drawers {
   public static final Drawer<pourwright.hazard.HazardSheet> SHEET =
       new Drawer<>("sheet", pourwright.hazard.HazardSheet.class);
 
+  /** Proof folders as they were issued, by the candle's code. */
+  public static final Drawer<IssuedFolder> FOLDER = new Drawer<>("folder", IssuedFolder.class);
+
   /** All drawers of cards, materials not among them. */
   public static List<Drawer<? extends Card>> ofCards() {
     return List.of(MOLD, VESSEL, MIX, FINISH, POUR, CANDLE, INSTRUMENT, PERSON, SUPPLIER);

@@ -105,6 +105,7 @@ public final class LabelReader {
         found,
         blend.sheets(),
         burn,
+        tests,
         gate);
   }
 

@@ -85,6 +85,9 @@ public final class Studio {
   /** Keeps files. */
   public final AttachFile attachFile;
 
+  /** Issues proof folders. */
+  public final IssueFolder issueFolder;
+
   /** Keeps runs of the planner. */
   public final RecordPlanRun recordPlanRun;
 
@@ -145,6 +148,7 @@ public final class Studio {
     saveCard = new SaveCard(doing);
     recordReading = new RecordReading(doing);
     attachFile = new AttachFile(doing, files);
+    issueFolder = new IssueFolder(doing, files);
     recordPlanRun = new RecordPlanRun(doing);
     burnTests = new RunBurnTest(doing);
     saveSetting = new SaveSetting(doing);

@@ -9,12 +9,12 @@ import pourwright.shape.Point;
 import pourwright.shape.Solid;
 
 /** What the passed burn tests of a version of a candle's card have shown, for its care lines. */
-final class TestedFacts {
+public final class TestedFacts {
   /** Length the wick was trimmed to before each cycle of a test, a reading on the test. */
-  static final String TRIM = "trim_mm";
+  public static final String TRIM = "trim_mm";
 
   /** Wax left when the last cycle of a test was ended, a reading on the test. */
-  static final String LEFT = "wax_left_mm";
+  public static final String LEFT = "wax_left_mm";
 
   /** House: a melt pool is read to about 3 mm, so a pool this near to the wall has reached it. */
   private static final double READ_TO_MM = 3;
@@ -23,7 +23,8 @@ final class TestedFacts {
 
   private final Books books;
 
-  TestedFacts(Books books) {
+  /** Facts in the books as they are now. */
+  public TestedFacts(Books books) {
     this.books = books;
   }
 
@@ -52,7 +53,7 @@ final class TestedFacts {
   }
 
   /** Passed tests of a version, newest first. */
-  List<BurnTest> passed(String candle, int version) {
+  public List<BurnTest> passed(String candle, int version) {
     List<BurnTest> passed = new ArrayList<>();
     for (BurnTest test : books.burns().list(candle, null, TESTS).items()) {
       BurnTest.Closed closed = test.closed();

@@ -112,6 +112,22 @@ class LabelRulesTest {
     assertThatThrownBy(() -> Ufi.austrian("12345678", 1)).isInstanceOf(OutOfRange.class);
   }
 
+  /**
+   * ECHA UFI Developers Manual: of the published identifiers the last is group 1 with company
+   * 371,123,456,789 and formula 123,456, which is the French VAT number AB123456789: 36 × 10 + 11 =
+   * 371 before the nine digits.
+   */
+  @Test
+  void aFrenchNumberIsPackedAsInThePublishedIdentifier() {
+    assertThat(Ufi.of("FR", "AB 123 456 789", 123_456).text()).isEqualTo("27W0-KC81-E00T-V314");
+    assertThat(Ufi.of("AT", "U12345678", 178_956_970).text()).isEqualTo("C23S-PQ2V-AMH9-VVRF");
+    assertThatThrownBy(() -> Ufi.of("FR", "IO123456789", 1)).isInstanceOf(OutOfRange.class);
+    assertThatThrownBy(() -> Ufi.of("FR", "AB123456789", 1L << 28)).isInstanceOf(OutOfRange.class);
+    assertThatThrownBy(() -> Ufi.of("XX", "123", 1))
+        .isInstanceOfSatisfying(
+            OutOfRange.class, e -> assertThat(e.hint()).contains("type it in; it is checked"));
+  }
+
   /** ECHA UFI Developers Manual: identifiers that pass the checksum. */
   @ParameterizedTest
   @ValueSource(strings = {"U1JV-SUMH-N988-U751", "1300-R0XX-J00J-GUNM", "27W0-KC81-E00T-V314"})

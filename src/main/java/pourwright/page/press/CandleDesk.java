@@ -2,6 +2,7 @@ package pourwright.page.press;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,33 +10,39 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import pourwright.batch.Mark;
 import pourwright.hazard.Blend;
 import pourwright.hazard.Classification;
+import pourwright.hazard.Narrower;
 import pourwright.label.Carrier;
 import pourwright.label.LabelMinimum;
 import pourwright.label.LabelPress;
 import pourwright.label.LabelRequest;
-import pourwright.label.LabelStock;
-import pourwright.label.LabelText;
 import pourwright.label.Language;
 import pourwright.label.Listing;
-import pourwright.label.Panel;
 import pourwright.label.Texts;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
 import pourwright.quantity.OutOfRange;
+import pourwright.work.Act;
 import pourwright.work.Books;
+import pourwright.work.BurnTest;
 import pourwright.work.CandleLabel;
 import pourwright.work.LabelPrinter;
-import pourwright.work.LabelReader;
+import pourwright.work.Reading;
+import pourwright.work.Subject;
+import pourwright.work.TestedFacts;
 
 /** One candle at the press: what it is and why, its label true to size, sheets to print. */
 final class CandleDesk {
-  private static final double HIGHEST_LOAD = 0.15;
+  /** Loads are looked at up to here. */
+  static final double HIGHEST_LOAD = 0.15;
+
+  private static final int DOTS_PER_INCH = 300;
 
   private final Desk desk;
   private final LabelPrinter printer;
@@ -47,7 +54,10 @@ final class CandleDesk {
 
   void addTo(RoutesConfig routes) {
     routes.get("/press/candle/{code}", this::show);
+    routes.post("/press/candle/{code}/measured", this::measure);
     routes.get("/press/candle/{code}/labels.pdf", this::pdf);
+    routes.get("/press/candle/{code}/label.svg", this::svg);
+    routes.get("/press/candle/{code}/label.png", this::png);
   }
 
   /** What a classification is in a few codes. */
@@ -60,182 +70,40 @@ final class CandleDesk {
         : (word == null ? "" : word + ": ") + String.join(", ", codes);
   }
 
-  private record Wanted(
-      double widthMm,
-      double heightMm,
-      String mark,
-      String destination,
-      List<Language> languages,
-      Carrier carrier,
-      String ufi,
-      int copies,
-      LabelStock stock) {}
-
-  private static Wanted wanted(Form form) {
-    double width = number(form, "width", 20, 400);
-    double height = number(form, "height", 20, 400);
-    List<Language> languages = new ArrayList<>();
-    for (String code : form.values("language")) {
-      form.readIfThere("language", "a language", text -> new Language(code))
-          .ifPresent(languages::add);
-    }
-    Carrier carrier = Carrier.TAG;
-    for (Carrier each : Carrier.values()) {
-      carrier = each.word().equals(form.value("carrier")) ? each : carrier;
-    }
-    int copies = form.count("copies", "how many", 1, 500).orElse(1);
-    return new Wanted(
-        width,
-        height,
-        form.optionalText("mark"),
-        form.value("to").equals("us") ? "us" : "eu",
-        languages,
-        carrier,
-        form.optionalText("ufi"),
-        copies,
-        stock(form, width, height));
-  }
-
-  /** The paper: one label a page, or rows and columns on A4 or letter. */
-  private static LabelStock stock(Form form, double width, double height) {
-    String paper = form.value("paper");
-    if (!paper.equals("a4") && !paper.equals("letter")) {
-      return LabelStock.single(width, height);
-    }
-    boolean a4 = paper.equals("a4");
-    try {
-      return new LabelStock(
-          a4 ? 210 : 215.9,
-          a4 ? 297 : 279.4,
-          form.count("columns", "how many columns", 1, 20).orElse(1),
-          form.count("rows", "how many rows", 1, 30).orElse(1),
-          number(form, "left", 0, 100),
-          number(form, "top", 0, 100),
-          width,
-          height,
-          number(form, "gap", 0, 50));
-    } catch (OutOfRange e) {
-      form.complain(e.field(), e.sentence() + ": " + e.hint() + ".");
-      return LabelStock.single(width, height);
-    }
-  }
-
-  private static double number(Form form, String field, double low, double high) {
-    return form.read(
-            field,
-            "millimetres",
-            text -> {
-              double value = Double.parseDouble(text.replace(',', '.'));
-              if (!(value >= low && value <= high)) {
-                throw new OutOfRange(
-                    field, text + " mm is not a side of a label", "from " + low + " to " + high);
-              }
-              return value;
-            })
-        .orElse(74.0);
-  }
-
-  /** The form as asked for in the address, with what the house usually takes. */
-  private static Form form(Context http) {
-    if (http.queryParam("width") == null) {
-      return Form.startingFrom(
-          Map.ofEntries(
-              Map.entry("width", "74"),
-              Map.entry("height", "105"),
-              Map.entry("to", "eu"),
-              Map.entry("language", "en"),
-              Map.entry("carrier", "tag"),
-              Map.entry("copies", "1"),
-              Map.entry("paper", "single"),
-              Map.entry("columns", "2"),
-              Map.entry("rows", "2"),
-              Map.entry("left", "10"),
-              Map.entry("top", "10"),
-              Map.entry("gap", "4")));
-    }
-    return Form.asked(http);
-  }
-
-  private CandleLabel candle(Context http, @Nullable Mark mark) {
-    String code = http.pathParam("code");
-    try {
-      return desk.studio()
-          .look(books -> new LabelReader(books).candle(code, mark))
-          .orElseThrow(
-              () -> new TurnedAway(404, "There is no such candle", "Look it up on the board."));
-    } catch (OutOfRange e) {
-      throw new TurnedAway(409, e.sentence(), e.hint());
-    }
-  }
-
-  private static @Nullable Mark mark(Form form, String text) {
-    if (text.isEmpty()) {
-      return null;
-    }
-    Optional<Mark> read = form.readIfThere("mark", "a mark", Mark::read);
-    return read.orElse(null);
-  }
-
-  private LabelRequest request(CandleLabel label, Wanted wanted, String link) {
-    return desk.studio().look(books -> request(books, label, wanted, link));
-  }
-
-  private static LabelRequest request(Books books, CandleLabel label, Wanted wanted, String link) {
-    List<String> scents =
-        label.candle().pour().fragrances().stream().map(f -> f.material().name()).toList();
-    return new LabelRequest(
-        label.candle().design().name(),
-        String.join(", ", scents),
-        label.classification(),
-        label.candle().netG().low(),
-        new Panel.OtherShape(label.candle().vessel().outsideM2() * 1e6),
-        label.candle().vessel().holdsMl().value(),
-        PressPlace.makerOf(books),
-        wanted.mark(),
-        link,
-        label.burn(),
-        wanted.languages(),
-        wanted.destination(),
-        wanted.ufi());
-  }
-
-  private static String link(Context http, String mark) {
-    String base = http.scheme() + "://" + http.host();
-    return mark.isEmpty() ? base : base + "/m/" + mark.replaceAll("[^A-Za-z0-9*]", "");
-  }
-
   private void show(Context http) {
-    Form form = form(http);
-    Wanted wanted = wanted(form);
-    CandleLabel label = candle(http, mark(form, wanted.mark()));
-    LabelRequest request = request(label, wanted, link(http, wanted.mark()));
-    LabelText text = LabelPress.text(request, label.gate());
-    LabelPrinter.Preview preview = printer.preview(text, wanted.widthMm(), wanted.heightMm());
-    PressPages.CandlePage page =
-        page(
-            new Asked(form, wanted, label, request),
-            preview,
-            Optional.ofNullable(http.queryString()).orElse(""));
-    if (form.ok()) {
+    LabelShown shown = LabelShown.asked(desk, http);
+    LabelLayout layout = shown.layout();
+    LabelPrinter.Preview preview =
+        printer.preview(shown.text(), layout.widthMm(), layout.heightMm());
+    PressPages.CandlePage page = page(shown, preview);
+    if (shown.form().ok()) {
       Show.page(http, "press/candle.jte", page);
     } else {
       Show.again(http, "press/candle.jte", page);
     }
   }
 
-  /** What was asked for and what it is made from. */
-  private record Asked(Form form, Wanted wanted, CandleLabel label, LabelRequest request) {}
-
-  private static PressPages.CandlePage page(
-      Asked asked, LabelPrinter.Preview preview, String query) {
-    Form form = asked.form();
-    Wanted wanted = asked.wanted();
-    CandleLabel label = asked.label();
-    LabelRequest request = asked.request();
+  private PressPages.CandlePage page(LabelShown shown, LabelPrinter.Preview preview) {
+    LabelLayout layout = shown.layout();
+    CandleLabel label = shown.label();
+    LabelRequest request = shown.request();
     Classification found = label.classification();
     List<String> against = new ArrayList<>(label.gate().reasons());
     LabelPress.missing(request).forEach(m -> against.add("missing: " + m));
-    Language language = wanted.languages().isEmpty() ? Language.ENGLISH : wanted.languages().get(0);
+    String path = "/press/candle/" + label.candle().design().code();
+    String query = LabelLayout.query(shown.form());
+    List<String> findings =
+        new ArrayList<>(
+            layout
+                .carrier()
+                .findings(
+                    layout.widthMm(),
+                    layout.heightMm(),
+                    LabelMinimum.of(request.capacityMl()),
+                    !found.isUnclassified()));
+    if (!preview.smaller().isEmpty()) {
+      findings.add(0, preview.smaller());
+    }
     return new PressPages.CandlePage(
         label.candle().design().code(),
         label.candle().design().name(),
@@ -243,27 +111,99 @@ final class CandleDesk {
         statements(found),
         found.reasons().stream().map(CandleDesk::finding).toList(),
         steps(label.blend()),
+        narrower(label),
         highest(label),
         found.warnings(),
         label.sheets(),
         against,
-        wanted
-            .carrier()
-            .findings(
-                wanted.widthMm(),
-                wanted.heightMm(),
-                LabelMinimum.of(request.capacityMl()),
-                !found.isUnclassified()),
+        findings,
+        preview.sizes(),
         preview.svg(),
         preview.trouble(),
-        "/press/candle/"
-            + label.candle().design().code()
-            + "/labels.pdf"
-            + (query.isEmpty() ? "" : "?" + query),
-        Listing.of(request, language),
-        form,
-        Map.of("eu", "European Union, Great Britain", "us", "United States"),
+        new PressPages.Files(
+            path + "/labels.pdf" + query, path + "/label.svg" + query, path + "/label.png" + query),
+        "/press/folder/" + label.candle().design().code() + query,
+        listings(request, layout),
+        measured(label),
+        shown.form(),
+        destinations(),
         carriers());
+  }
+
+  private static Map<String, String> destinations() {
+    Map<String, String> destinations = new LinkedHashMap<>();
+    destinations.put("eu", "European Union, Great Britain");
+    destinations.put("us", "United States");
+    return destinations;
+  }
+
+  private static List<PressPages.Listed> listings(LabelRequest request, LabelLayout layout) {
+    List<Language> languages =
+        layout.languages().isEmpty() ? List.of(Language.ENGLISH) : layout.languages();
+    return languages.stream()
+        .map(l -> new PressPages.Listed(l.code(), Listing.of(request, l)))
+        .toList();
+  }
+
+  /** The newest passed test of the candle, for what a label may say of it. */
+  private PressPages.@Nullable Measured measured(CandleLabel label) {
+    return desk.studio()
+        .look(
+            books -> {
+              List<BurnTest> passed =
+                  new TestedFacts(books)
+                      .passed(label.candle().design().code(), label.testedVersion());
+              if (passed.isEmpty()) {
+                return null;
+              }
+              Subject test = Subject.of(Subject.Kind.BURN_TEST, passed.get(0).id());
+              return new PressPages.Measured(
+                  passed.get(0).id(),
+                  reading(books, test, TestedFacts.TRIM),
+                  reading(books, test, TestedFacts.LEFT));
+            });
+  }
+
+  private static String reading(Books books, Subject test, String quantity) {
+    return books
+        .readings()
+        .newest(test, quantity)
+        .map(r -> String.format(Locale.ROOT, "%.1f", r.value()).replace(".0", ""))
+        .orElse("");
+  }
+
+  /** What was measured in the test beside the looks: how short the wick, how much wax was left. */
+  private void measure(Context http) {
+    String code = http.pathParam("code");
+    LabelShown shown = LabelShown.asked(desk, http);
+    PressPages.Measured measured = measured(shown.label());
+    Form form = Form.of(http);
+    List<Reading> readings = new ArrayList<>();
+    Optional<Act> act = form.act(http, "");
+    if (measured != null) {
+      Subject test = Subject.of(Subject.Kind.BURN_TEST, measured.test());
+      for (String quantity : List.of(TestedFacts.TRIM, TestedFacts.LEFT)) {
+        form.readIfThere(quantity, "millimetres", text -> millimetres(quantity, text))
+            .ifPresent(mm -> readings.add(Reading.fresh(test, quantity, mm, desk.studio().now())));
+      }
+    }
+    if (!form.ok() || act.isEmpty() || readings.isEmpty()) {
+      String trouble =
+          form.complaints().isEmpty() ? "Nothing was given." : form.complaints().get(0);
+      Show.done(http, Said.refused(trouble, "Give millimetres."), "/press/candle/" + code);
+      return;
+    }
+    desk.studio().recordReading.run(act.get(), readings);
+    Show.done(
+        http, Said.done("Kept with the burn test; the label says it."), "/press/candle/" + code);
+  }
+
+  private static double millimetres(String field, String text) {
+    double value = Double.parseDouble(text.replace(',', '.'));
+    if (!(value > 0 && value <= 100)) {
+      throw new OutOfRange(field, text + " mm cannot be", "give 1 to 100 mm");
+    }
+    return value;
   }
 
   private static Map<String, String> carriers() {
@@ -315,6 +255,28 @@ final class CandleDesk {
     return steps;
   }
 
+  private static List<String> narrower(CandleLabel label) {
+    List<String> lines = new ArrayList<>();
+    for (Narrower.Change change : Narrower.of(label.blend(), label.loadOfTotal())) {
+      String goes =
+          change.dropped().isEmpty() ? "" : " goes " + String.join(", ", change.dropped());
+      String comes = change.added().isEmpty() ? "" : " comes " + String.join(", ", change.added());
+      lines.add(
+          change.substance()
+              + " is given as "
+              + percent(change.low())
+              + " to "
+              + percent(change.high())
+              + "; at most "
+              + percent(change.atMost())
+              + ":"
+              + goes
+              + (goes.isEmpty() || comes.isEmpty() ? "" : ",")
+              + comes);
+    }
+    return lines;
+  }
+
   private static String highest(CandleLabel label) {
     if (label.blend().oil().isEmpty()) {
       return "";
@@ -333,17 +295,43 @@ final class CandleDesk {
   }
 
   private void pdf(Context http) {
-    Form form = form(http);
-    Wanted wanted = wanted(form);
-    CandleLabel label = candle(http, mark(form, wanted.mark()));
-    LabelRequest request = request(label, wanted, link(http, wanted.mark()));
-    LabelText text = LabelPress.text(request, label.gate());
-    byte[] pdf;
+    LabelShown shown = LabelShown.asked(desk, http);
+    LabelLayout layout = shown.layout();
+    byte[] pdf =
+        fitting(
+            () ->
+                printer.sheets(Collections.nCopies(layout.copies(), shown.text()), layout.stock()));
+    Show.inline(http, pdf, "application/pdf", "labels-" + http.pathParam("code") + ".pdf");
+  }
+
+  private void svg(Context http) {
+    LabelShown shown = LabelShown.asked(desk, http);
+    LabelPrinter.Preview preview =
+        printer.preview(shown.text(), shown.layout().widthMm(), shown.layout().heightMm());
+    if (preview.svg().isEmpty()) {
+      throw new TurnedAway(409, preview.trouble(), "Choose another size and try again.");
+    }
+    Show.file(
+        http,
+        preview.svg().getBytes(StandardCharsets.UTF_8),
+        "image/svg+xml",
+        "label-" + http.pathParam("code") + ".svg");
+  }
+
+  private void png(Context http) {
+    LabelShown shown = LabelShown.asked(desk, http);
+    LabelLayout layout = shown.layout();
+    byte[] png =
+        fitting(
+            () -> printer.png(shown.text(), layout.widthMm(), layout.heightMm(), DOTS_PER_INCH));
+    Show.file(http, png, "image/png", "label-" + http.pathParam("code") + ".png");
+  }
+
+  private static byte[] fitting(Supplier<byte[]> printing) {
     try {
-      pdf = printer.sheets(Collections.nCopies(wanted.copies(), text), wanted.stock());
+      return printing.get();
     } catch (OutOfRange e) {
       throw new TurnedAway(409, e.sentence(), e.hint());
     }
-    Show.inline(http, pdf, "application/pdf", "labels-" + http.pathParam("code") + ".pdf");
   }
 }

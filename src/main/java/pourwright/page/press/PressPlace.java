@@ -26,6 +26,7 @@ import pourwright.work.Books;
 import pourwright.work.CandleLabel;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
+import pourwright.work.FolderPrinter;
 import pourwright.work.LabelPrinter;
 import pourwright.work.LabelReader;
 import pourwright.work.PageOf;
@@ -65,7 +66,10 @@ public final class PressPlace implements Place {
     routes.post("/press/maker", this::saveMaker);
     new SheetDesk(desk).addTo(routes);
     new CandleDesk(desk, LabelPrinter.ofTheHouse()).addTo(routes);
+    new FolderDesk(desk, FolderPrinter.ofTheHouse()).addTo(routes);
     new NetDesk(desk).addTo(routes);
+    new ReprintDesk(desk).addTo(routes);
+    new ScentDesk(desk).addTo(routes);
   }
 
   private void show(Context http, @Nullable Form typed) {

@@ -2,14 +2,23 @@ package pourwright.page.press;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import pourwright.hazard.HazardClass;
 import pourwright.hazard.HazardSheet;
 import pourwright.hazard.SheetLine;
 import pourwright.hazard.SheetReader;
+import pourwright.hazard.SheetTable;
 import pourwright.material.Material;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -24,6 +33,7 @@ import pourwright.work.SaveCard;
 
 /** A material's safety data sheet: pasted, read line by line, looked at, kept. */
 final class SheetDesk {
+  private static final int TABLE_BYTES_MAX = 15_000;
   private static final SheetReader.Result NOTHING = new SheetReader.Result(List.of(), List.of());
 
   private final Desk desk;
@@ -35,6 +45,7 @@ final class SheetDesk {
   void addTo(RoutesConfig routes) {
     routes.get("/press/sheet/{material}", this::show);
     routes.post("/press/sheet/{material}", this::read);
+    routes.post("/press/sheet/{material}/table", this::table);
   }
 
   private Material material(Context http) {
@@ -164,12 +175,12 @@ final class SheetDesk {
         desk.studio()
             .saveCard
             .run(act, SaveCard.Request.of(Drawers.SHEET, material.code(), version, sheet));
-    if (saving instanceof SaveCard.Saving.Saved) {
+    if (saving instanceof SaveCard.Saving.Saved<HazardSheet> saved) {
       Show.done(
           http,
           Said.done(
               "The sheet of " + material.name() + " is kept. Labels made from now on stand on it."),
-          "/press");
+          saved.version().version() > 1 ? "/press/reprint/" + material.code() : "/press");
       return;
     }
     Show.done(
@@ -178,5 +189,70 @@ final class SheetDesk {
             "Somebody else wrote this sheet down in the meantime; yours was not kept.",
             "Look at what is there now and read yours again."),
         "/press/sheet/" + material.code());
+  }
+
+  /** A composition as CSV: its columns are told, then it is read like a pasted sheet. */
+  private void table(Context http) {
+    Material material = material(http);
+    Form form = withFile(http, Form.of(http));
+    Optional<SheetTable> table = form.read("table", "a table", SheetTable::read);
+    if (table.isEmpty()) {
+      Show.again(http, "press/sheet.jte", page(material, form.with("text", ""), NOTHING));
+      return;
+    }
+    if (form.value("step").equals("take")) {
+      Map<SheetTable.Column, Integer> mapped = new EnumMap<>(SheetTable.Column.class);
+      for (SheetTable.Column column : SheetTable.Column.values()) {
+        form.readIfThere(field(column), "a column", Integer::valueOf)
+            .ifPresent(at -> mapped.put(column, at));
+      }
+      Optional<String> text = form.read("table", "a table", t -> table.get().text(mapped));
+      if (text.isPresent() && form.ok()) {
+        Form read = form.with("text", text.get()).with("rest", "yes");
+        Show.page(http, "press/sheet.jte", page(material, read, SheetReader.read(text.get())));
+        return;
+      }
+      Show.again(http, "press/table.jte", tablePage(material, form, table.get()));
+      return;
+    }
+    Form guessed = form;
+    for (Map.Entry<SheetTable.Column, Integer> guess : table.get().guess().entrySet()) {
+      guessed = guessed.with(field(guess.getKey()), Integer.toString(guess.getValue()));
+    }
+    Show.page(http, "press/table.jte", tablePage(material, guessed, table.get()));
+  }
+
+  private static Form withFile(Context http, Form form) {
+    UploadedFile file = http.uploadedFile("file");
+    if (file == null || file.size() == 0) {
+      return form;
+    }
+    try (InputStream in = file.content()) {
+      byte[] bytes = in.readNBytes(TABLE_BYTES_MAX);
+      return form.with("table", new String(bytes, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String field(SheetTable.Column column) {
+    return "col_" + column.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static PressPages.TablePage tablePage(Material material, Form form, SheetTable table) {
+    Map<String, String> columns = new LinkedHashMap<>();
+    columns.put("", "not there");
+    for (int i = 0; i < table.header().size(); i++) {
+      String name = table.header().get(i);
+      columns.put(Integer.toString(i), name.isEmpty() ? "column " + (i + 1) : name);
+    }
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (SheetTable.Column column : SheetTable.Column.values()) {
+      fields.put(field(column), column.words());
+    }
+    List<List<String>> first = new ArrayList<>();
+    first.add(table.header());
+    table.rows().stream().limit(3).forEach(first::add);
+    return new PressPages.TablePage(material.code(), material.name(), form, columns, fields, first);
   }
 }

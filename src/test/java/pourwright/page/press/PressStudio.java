@@ -28,6 +28,7 @@ import pourwright.work.BeginPour;
 import pourwright.work.BurnTest;
 import pourwright.work.CandleLabel;
 import pourwright.work.CardVersion;
+import pourwright.work.DrawForBatch;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 import pourwright.work.FinishCast;
@@ -168,6 +169,11 @@ final class PressStudio {
       studio.advancePieces.run(act(), AdvancePieces.Request.of(ids, step));
     }
     Batch pour = studio.beginPour.run(act(), new BeginPour.Request(candle.code(), count, 0)).made();
+    String wax = DemoCards.book().pour(now.pour()).waxes().get(0).material();
+    lot(wax, "W-" + pour.id());
+    studio.drawForBatch.run(
+        act(),
+        new DrawForBatch.Request(pour.id(), wax, null, pourwright.stock.Amount.ofGrams(200)));
     studio.finishPour.run(
         act(),
         new FinishPour.Request(
@@ -258,6 +264,16 @@ final class PressStudio {
         .receiveLot
         .run(act(), ReceiveLot.Request.of(material, code, pourwright.stock.Amount.ofGrams(1000)))
         .made();
+  }
+
+  /** Who stands on the label, as settings. */
+  void maker() {
+    java.util.Map.of(
+            "maker.name", "Undercroft Lantern Works",
+            "maker.address", "1 Cellar Steps, Harbour",
+            "maker.phone", "+00 000 0000",
+            "maker.web", "works@example.org")
+        .forEach((name, value) -> studio.saveSetting.run(act(), name, value));
   }
 
   CandleLabel label(pourwright.batch.@org.jspecify.annotations.Nullable Mark mark) {
