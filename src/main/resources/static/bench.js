@@ -155,7 +155,8 @@
   document.addEventListener("keydown", (event) => {
     if (event.key === "F1") {
       event.preventDefault();
-      location.href = "/help#" + location.pathname.split("/")[1];
+      const help = $("[data-key=F1]");
+      location.href = help ? help.getAttribute("href") : "/help";
       return;
     }
     if (event.ctrlKey || event.metaKey || event.altKey || typing(event.target)) return;

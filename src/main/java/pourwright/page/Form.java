@@ -186,6 +186,7 @@ public final class Form {
   /**
    * Who asks, and by which request, for a use case: the initials field {@code by} of the form if it
    * has one, else those remembered for this device; a complaint at {@code by} when there are none.
+   * Initials typed on a device that knew none are remembered there.
    */
   public Optional<Act> act(Context http, String note) {
     String typed = value("by").strip();
@@ -193,6 +194,9 @@ public final class Form {
     if (by.isEmpty()) {
       complain("by", "Please say who did it: your initials.");
       return Optional.empty();
+    }
+    if (!typed.isEmpty() && Show.initials(http).isEmpty() && Initials.fit(typed)) {
+      Show.rememberInitials(http, Initials.of(typed));
     }
     String key = requestKey();
     return Optional.of(new Act(by, key.isEmpty() ? Token.random() : key, note));

@@ -13,6 +13,7 @@ import pourwright.page.guard.Token;
  * @param token the form token of this visit
  * @param look light or dark, contrast
  * @param initials who works at this device, or an empty string
+ * @param hands others who worked at this device, the latest first
  * @param bells the timers
  * @param hot whether STOP stands on the page
  * @param lastDeed what Undo would take back, or an empty string
@@ -30,6 +31,7 @@ public record Frame(
     String token,
     Look look,
     String initials,
+    List<String> hands,
     List<Bell> bells,
     boolean hot,
     String lastDeed,
@@ -57,6 +59,15 @@ public record Frame(
   /** The name of the place this page belongs to, or an empty string. */
   public String place() {
     return nav.stream().filter(Nav::here).map(Nav::name).findFirst().orElse("");
+  }
+
+  /** Where help for this page is. */
+  public String help() {
+    return nav.stream()
+        .filter(Nav::here)
+        .map(here -> "/help#" + HelpPage.anchor(here.path()))
+        .findFirst()
+        .orElse("/help");
   }
 
   /** Whether a timer rings now. */

@@ -64,7 +64,7 @@ public final class HouseRoutes {
     routes.post("/look", this::look);
     routes.post("/language", this::language);
     routes.post("/own-studio", this::ownStudio);
-    routes.get("/help", http -> Show.page(http, "desk/help.jte", site.places()));
+    routes.get("/help", http -> Show.page(http, "desk/help.jte", HelpPage.of(site.places())));
     routes.exception(TurnedAway.class, this::turnedAway);
     routes.exception(HttpResponseException.class, this::refusedByServer);
     routes.exception(Exception.class, this::broken);

@@ -116,6 +116,9 @@ final class Shell {
         door.token(http),
         look(http),
         remembered(http, "hand"),
+        Initials.read(remembered(http, "hands")).stream()
+            .filter(hand -> !hand.equals(remembered(http, "hand")))
+            .toList(),
         around.bells(desk.clock().instant()),
         around.hot(),
         around.lastDeed(),

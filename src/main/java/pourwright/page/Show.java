@@ -3,6 +3,7 @@ package pourwright.page;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import pourwright.page.words.Language;
 
@@ -60,6 +61,11 @@ public final class Show {
     return kind + "; filename=\"" + plain + "\"; filename*=UTF-8''" + coded;
   }
 
+  /** Asks who works at this device, and then does what was asked for: status 422, nothing done. */
+  public static void who(Context http, Form form) {
+    again(http, "desk/who.jte", WhoPage.of(form, http.path(), http.formParamMap()));
+  }
+
   /** Who works at this device, by initials, or an empty string when nobody said. */
   public static String initials(Context http) {
     return Shell.of(http).remembered(http, "hand");
@@ -67,7 +73,12 @@ public final class Show {
 
   /** Remembers who works at this device; an empty string forgets. */
   public static void rememberInitials(Context http, String initials) {
-    Shell.of(http).remember(http, "hand", initials);
+    Shell shell = Shell.of(http);
+    shell.remember(http, "hand", initials);
+    if (Initials.fit(initials)) {
+      List<String> before = Initials.read(shell.remembered(http, "hands"));
+      shell.remember(http, "hands", Initials.with(initials, before));
+    }
   }
 
   /** The language in which this device reads the pages. */

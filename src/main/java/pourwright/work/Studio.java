@@ -61,6 +61,9 @@ public final class Studio {
   /** Closes a pour. */
   public final FinishPour finishPour;
 
+  /** Closes a pour that was stopped for safety. */
+  public final StopPour stopPour;
+
   /** Moves pieces on. */
   public final AdvancePieces advancePieces;
 
@@ -140,6 +143,7 @@ public final class Studio {
     recordStep = new RecordStep(doing);
     finishCast = new FinishCast(doing);
     finishPour = new FinishPour(doing);
+    stopPour = new StopPour(doing);
     advancePieces = new AdvancePieces(doing);
     arrangeTrays = new ArrangeTrays(doing);
     placeHold = new PlaceHold(doing);

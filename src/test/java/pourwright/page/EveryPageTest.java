@@ -85,7 +85,7 @@ class EveryPageTest extends BrowserTest {
                 page.evaluate(
                     "[...document.querySelectorAll('a[href],button:not(:disabled),"
                         + "input:not([type=hidden]),select,textarea,summary')].filter(e =>"
-                        + " e.getClientRects().length && !(e.type === 'radio' &&"
+                        + " e.checkVisibility() && !(e.type === 'radio' &&"
                         + " !e.checked)).length"))
             .intValue();
     for (; steps < stops; steps++) {
@@ -144,7 +144,7 @@ class EveryPageTest extends BrowserTest {
       assertThat(page.url()).isEqualTo(base + place.path());
     }
     page.locator("input[value=dark]").check();
-    page.locator("form.look button").click();
+    page.locator("form[action='/look'] button").click();
     assertThat(page.locator("html").getAttribute("data-scheme")).isEqualTo("dark");
   }
 

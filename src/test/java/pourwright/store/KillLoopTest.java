@@ -17,15 +17,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A studio that is killed at a random moment, again and again: what it said was saved is there, and
- * nothing is there by half. {@code -Dkill.rounds=200} for the long run ({@code dev/killloop}).
+ * nothing is there by half. The store alone, without pages: {@link ServerKillLoopTest} kills the
+ * whole program. {@code dev/killloop 200 store} runs it for long.
  */
 class KillLoopTest {
   @TempDir Path corner;
 
   @Test
   void whatWasAcknowledgedIsThereAfterEveryKill() throws Exception {
-    String inCi = System.getenv().getOrDefault("KILL_ROUNDS", "5");
-    int rounds = Integer.getInteger("kill.rounds", Integer.parseInt(inCi));
+    int rounds = Integer.getInteger("kill.store.rounds", 3);
     long seed = Long.getLong("kill.seed", System.nanoTime());
     Random random = new Random(seed);
     StudioFolder folder = new StudioFolder(corner.resolve("studio"));

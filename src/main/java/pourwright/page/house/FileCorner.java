@@ -71,11 +71,18 @@ public final class FileCorner implements Corner {
 
   private void keep(
       Context http, Form form, AttachFile.Request request, byte[] bytes, String back) {
-    String by = Show.initials(http).isEmpty() ? "?" : Show.initials(http);
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.done(
+          http,
+          Said.refused(
+              "Nothing was kept: nobody said who works here.",
+              "Put your initials in at the head of the page, then choose the file again."),
+          back);
+      return;
+    }
     Outcome<Attachment> outcome =
-        desk.studio()
-            .attachFile
-            .run(Act.of(by, form.requestKey()), request, new ByteArrayInputStream(bytes));
+        desk.studio().attachFile.run(act.get(), request, new ByteArrayInputStream(bytes));
     Show.done(
         http,
         outcome instanceof Outcome.Refused<Attachment> refused

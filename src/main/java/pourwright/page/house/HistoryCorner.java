@@ -90,9 +90,12 @@ public final class HistoryCorner implements Corner {
 
   private void undo(Context http, long id) {
     Form form = Form.of(http);
-    String by = Show.initials(http);
-    Act act = Act.of(by.isEmpty() ? "?" : by, form.requestKey());
-    Outcome<Deed> outcome = desk.studio().undo.run(act, id);
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.who(http, form);
+      return;
+    }
+    Outcome<Deed> outcome = desk.studio().undo.run(act.get(), id);
     String back = form.value("back");
     Said said =
         outcome instanceof Outcome.Refused<Deed> refused

@@ -225,11 +225,13 @@ public final class HoldCorner implements Corner {
     Form form = Form.of(http);
     String name = form.value("name").strip();
     String reason = form.value("why").strip();
-    String by = Show.initials(http).isEmpty() ? "?" : Show.initials(http);
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.who(http, form);
+      return;
+    }
     Outcome<Hold> outcome =
-        desk.studio()
-            .liftHold
-            .run(Act.of(by, form.requestKey()), Numbers.of(http.pathParam("id")), name, reason);
+        desk.studio().liftHold.run(act.get(), Numbers.of(http.pathParam("id")), name, reason);
     Show.done(
         http,
         outcome instanceof Outcome.Refused<Hold> refused

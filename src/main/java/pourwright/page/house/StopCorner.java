@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
@@ -72,6 +73,38 @@ public final class StopCorner implements Corner {
             });
   }
 
+  private static String stopped(int burning, int pours) {
+    List<String> words = new ArrayList<>();
+    if (burning > 0) {
+      words.add(burning + (burning == 1 ? " burning cycle is ended" : " burning cycles are ended"));
+    }
+    if (pours > 0) {
+      words.add(pours + (pours == 1 ? " pour is stopped" : " pours are stopped"));
+    }
+    return words.isEmpty() ? "Noted." : String.join(", ", words) + ".";
+  }
+
+  /** Closes every running pour as stopped; what could not be is added to {@code left}. */
+  private int stopPours(Act act, List<String> left) {
+    List<Batch> running =
+        desk.studio()
+            .look(
+                books ->
+                    books.batches().running().stream()
+                        .filter(batch -> batch.plan().kind() == BatchKind.POUR)
+                        .toList());
+    int stopped = 0;
+    for (Batch pour : running) {
+      Act each = new Act(act.by(), act.requestKey() + "-pour-" + pour.id(), "STOP");
+      if (desk.studio().stopPour.run(each, pour.id()) instanceof Outcome.Refused<?> refused) {
+        left.add(refused.sentence());
+      } else {
+        stopped++;
+      }
+    }
+    return stopped;
+  }
+
   private void stop(Context http) {
     Form form = Form.of(http);
     Optional<Act> act = form.act(http, "stopped");
@@ -88,12 +121,13 @@ public final class StopCorner implements Corner {
         left.add(refused.sentence());
       }
     }
+    int pours = stopPours(act.get(), left);
     Said said =
         left.isEmpty()
             ? new Said(
                 Said.Tone.DONE,
-                burning.isEmpty() ? "Noted." : burning.size() + " burning cycles are ended.",
-                "Pours under way stay open: finish or close them at the pouring bench.")
+                stopped(burning.size(), pours),
+                "Undo opens them again, the last one first; the history has them all.")
             : Said.warning("Not all could be noted.", String.join("; ", left));
     Show.done(http, said, "/stop");
   }

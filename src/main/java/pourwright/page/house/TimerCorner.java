@@ -93,9 +93,12 @@ public final class TimerCorner implements Corner {
   private void answer(Context http) {
     Form form = Form.of(http);
     String id = http.pathParam("id");
-    String by = Show.initials(http);
-    Act act = Act.of(by.isEmpty() ? "?" : by, form.requestKey());
-    Outcome<Timer> outcome = desk.studio().timers.answer(act, Numbers.of(id));
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.who(http, form);
+      return;
+    }
+    Outcome<Timer> outcome = desk.studio().timers.answer(act.get(), Numbers.of(id));
     Said said =
         outcome instanceof Outcome.Refused<Timer> refused
             ? Said.refused(refused)

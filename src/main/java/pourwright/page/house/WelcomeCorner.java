@@ -13,6 +13,7 @@ import pourwright.work.Drawers;
 
 /** The short path from an empty studio to its first planned candle. */
 public final class WelcomeCorner implements Corner {
+  private static final int ORDERS_READ = 50;
   private final Desk desk;
 
   /** The path at this desk. */
@@ -75,8 +76,17 @@ public final class WelcomeCorner implements Corner {
             "One order, even your own",
             "Then the first page says what to do and when.",
             "/orders",
-            false));
+            candleIsPlanned(books)));
     return new WelcomePage(steps);
+  }
+
+  /** An order wants a candle whose card is there, so that the plan on the first page has it. */
+  private static boolean candleIsPlanned(Books books) {
+    List<String> candles =
+        books.cards().all(Drawers.CANDLE).stream().map(card -> card.body().code()).toList();
+    return books.orders().list(null, null, ORDERS_READ).items().stream()
+        .flatMap(order -> order.lines().stream())
+        .anyMatch(line -> candles.contains(line.design()));
   }
 
   private static boolean hasLotOf(Books books, MaterialKind kind) {
