@@ -58,13 +58,31 @@ final class DataCommands {
     @Option(names = "--json", description = "Prints the plan as JSON.")
     private boolean json;
 
+    @Option(
+        names = "--alone",
+        description = "Plans the file's lines only, not what is open in the order book.")
+    private boolean alone;
+
+    @Option(
+        names = "--seconds",
+        paramLabel = "N",
+        defaultValue = "0",
+        description =
+            "Lets the solver search for so long, up to 600, and says how near to the best the plan"
+                + " is. 0 if not given: the forward rule in a fixed number of orders, so that the"
+                + " same file and data give the same plan.")
+    private int seconds;
+
     Plan(Doors doors) {
       this.doors = doors;
     }
 
     @Override
     public Integer call() {
-      return doors.plan(where.flags(), new Doors.PlanWish(orders, reading, pdf, paper, json));
+      return doors.plan(
+          where.flags(),
+          new Doors.PlanWish(
+              orders, reading, pdf, paper, json, alone, Math.min(600, Math.max(0, seconds))));
     }
   }
 
@@ -241,7 +259,7 @@ final class DataCommands {
     @Parameters(
         index = "0",
         paramLabel = "WHICH",
-        description = "pages, burn, psplib, defects or store.")
+        description = "pages, burn, psplib, studios, defects or store.")
     private String which = "";
 
     @Parameters(index = "1..*", paramLabel = "MORE", description = "What the benchmark takes.")

@@ -39,13 +39,17 @@ public interface Doors {
    * @param pdf where the sheets go, if anywhere
    * @param paper a4 or letter
    * @param json whether the plan is printed as JSON
+   * @param alone only the file's lines, not what is open in the order book
+   * @param seconds how long the solver may search; 0: the forward rule in a fixed number of orders
    */
   record PlanWish(
       Path orders,
       Reading reading,
       @org.jspecify.annotations.Nullable Path pdf,
       String paper,
-      boolean json) {}
+      boolean json,
+      boolean alone,
+      int seconds) {}
 
   /** Reads an order file, plans, prints the plan and writes the sheets. */
   default int plan(Flags flags, PlanWish wish) {

@@ -15,6 +15,7 @@ import pourwright.plan.CastJob;
 import pourwright.plan.MakePlan;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
+import pourwright.plan.Planner;
 import pourwright.plan.PourJob;
 import pourwright.plan.Step;
 import pourwright.plan.StepKind;
@@ -195,6 +196,15 @@ public final class PlanText {
     }
     out.println();
     out.println("Late, in minutes of all orders together: " + work.tardiness(plan.problem()));
+    if (plan.outcome() instanceof Planner.Planned planned) {
+      for (Planner.Aim aim : planned.aims()) {
+        out.printf(
+            "  %s: %d, %s%n",
+            aim.words(),
+            aim.value(),
+            aim.proven() ? "the least there is" : "no plan has less than " + aim.bound());
+      }
+    }
   }
 
   /** The plan as a JSON document. */
@@ -236,6 +246,10 @@ public final class PlanText {
                       .put("net_g", f.netG()));
     }
     picks(plan, root.putArray("materials"));
+    if (plan.outcome() instanceof Planner.Planned planned) {
+      root.put("late_min", planned.plan().tardiness(plan.problem()));
+      root.put("late_bound_min", planned.boundMin()).put("late_proven", planned.proven());
+    }
     steps(plan, root.putArray("steps"));
     plan.reasons().forEach(root.putArray("not_planned")::add);
     return root;

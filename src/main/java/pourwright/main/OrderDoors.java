@@ -6,9 +6,13 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import pourwright.card.CandleDesign;
 import pourwright.cli.Doors;
@@ -19,17 +23,26 @@ import pourwright.order.DesignNames;
 import pourwright.order.OrderFile;
 import pourwright.order.OrderImport;
 import pourwright.order.OrderLine;
-import pourwright.plan.ForwardRule;
+import pourwright.plan.ForwardSearch;
+import pourwright.plan.Planner;
 import pourwright.sheet.Paper;
 import pourwright.sheet.PlanSheets;
+import pourwright.solve.CpSatPlanner;
 import pourwright.work.Act;
+import pourwright.work.Books;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
+import pourwright.work.Replan;
 import pourwright.work.Studio;
 import pourwright.work.WorkPlan;
 
 /** Order files without pages: plan one, or take one into the book. */
 final class OrderDoors {
+  /**
+   * Orders of batches that are tried without the solver; a number, so that the plan is the same.
+   */
+  private static final int ORDERS_TRIED = 60;
+
   private final PrintWriter out;
   private final PrintWriter err;
   private final Clock clock;
@@ -51,10 +64,22 @@ final class OrderDoors {
       if (ready == null) {
         return ExitCode.USAGE;
       }
-      List<OrderLine> lines = ready.lines().stream().map(OrderImport.Read::line).toList();
+      List<OrderLine> ofFile = ready.lines().stream().map(OrderImport.Read::line).toList();
+      Planner planner =
+          wish.seconds() == 0 ? new ForwardSearch(ORDERS_TRIED) : CpSatPlanner.usual();
+      Planner.Effort effort =
+          new Planner.Effort(
+              Duration.ofSeconds(wish.seconds()), 1, 2, null, better -> {}, () -> false);
       WorkPlan plan =
           studio.look(
-              books -> WorkPlan.of(books, lines, studio.now(), clock.getZone(), new ForwardRule()));
+              books ->
+                  WorkPlan.of(
+                      books,
+                      wish.alone() ? ofFile : withOpen(books, ofFile),
+                      studio.now(),
+                      clock.getZone(),
+                      planner,
+                      effort));
       if (wish.json()) {
         out.println(PlanText.json(plan).toPrettyString());
         out.flush();
@@ -68,6 +93,18 @@ final class OrderDoors {
       }
       return plan.plan() == null ? ExitCode.ERROR : ExitCode.OK;
     }
+  }
+
+  /**
+   * The file's lines and what else is open in the book; a line of both counts as the file has it.
+   */
+  private static List<OrderLine> withOpen(Books books, List<OrderLine> ofFile) {
+    Set<OrderLine.Key> inFile = ofFile.stream().map(OrderLine::key).collect(Collectors.toSet());
+    List<OrderLine> lines = new ArrayList<>(ofFile);
+    Replan.openLines(books).stream()
+        .filter(line -> !inFile.contains(line.key()))
+        .forEach(lines::add);
+    return lines;
   }
 
   private void write(WorkPlan plan, Paper paper, String name, Path pdf) throws IOException {

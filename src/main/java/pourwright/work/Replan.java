@@ -14,12 +14,15 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.plan.ForwardRule;
+import pourwright.plan.PartOfProblem;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
+import pourwright.plan.PlanChecker;
 import pourwright.plan.PlanProblem;
 import pourwright.plan.Planner;
 import pourwright.plan.Rearrange;
@@ -58,6 +61,38 @@ public final class Replan {
     return studio.look(books -> books.planRuns().newest()).map(run -> PlanText.read(run.body()));
   }
 
+  /**
+   * The order of work there is now.
+   *
+   * @param work what is to be made, and when
+   * @param takenAt when the plan was taken that it keeps to; null where it keeps to none
+   * @param fits false where a plan was taken that what is open now no longer fits
+   */
+  public record Current(WorkPlan work, @Nullable Instant takenAt, boolean fits) {}
+
+  /**
+   * The plan that was taken, with what has come since laid round it by the forward rule; by the
+   * forward rule alone where none was taken, or where it can no longer be kept.
+   */
+  public static Current current(Books books, List<OrderLine> lines, Instant now, ZoneId zone) {
+    WorkPlan quick = WorkPlan.of(books, lines, now, zone, new ForwardRule());
+    Optional<PlanRun> run = books.planRuns().newest();
+    if (run.isEmpty()) {
+      return new Current(quick, null, true);
+    }
+    PlanProblem problem = quick.problem();
+    Plan kept = carried(PlanText.read(run.get().body()), problem);
+    Planner.Outcome round =
+        new ForwardRule()
+            .plan(PartOfProblem.pinned(problem, kept), Planner.Effort.of(Duration.ZERO));
+    boolean holds =
+        round instanceof Planner.Planned planned
+            && PlanChecker.check(problem, planned.plan()).isEmpty();
+    return holds
+        ? new Current(quick.with(round), run.get().at(), true)
+        : new Current(quick, null, false);
+  }
+
   /** What is ordered and not yet picked. */
   public static List<OrderLine> openLines(Books books) {
     List<OrderLine> open = new ArrayList<>();
@@ -79,6 +114,12 @@ public final class Replan {
 
   /** Plans from now on; the effort's own hint is replaced by the standing plan. */
   public Preview look(Instant now, ZoneId zone, Planner planner, Planner.Effort effort) {
+    return look(now, zone, planner, effort, late -> {});
+  }
+
+  /** As before; tells the weighted minutes late of each better plan as it is found. */
+  public Preview look(
+      Instant now, ZoneId zone, Planner planner, Planner.Effort effort, LongConsumer lateMin) {
     long from = System.nanoTime();
     WorkPlan quick =
         studio.look(books -> WorkPlan.of(books, openLines(books), now, zone, new ForwardRule()));
@@ -90,17 +131,12 @@ public final class Replan {
             effort.seed(),
             effort.workers(),
             before,
-            effort.better(),
+            plan -> {
+              lateMin.accept(plan.tardiness(problem));
+              effort.better().accept(plan);
+            },
             effort.cancelled());
-    WorkPlan fresh =
-        new WorkPlan(
-            quick.book(),
-            quick.inHand(),
-            quick.habits(),
-            quick.floor(),
-            quick.make(),
-            problem,
-            planner.plan(problem, near));
+    WorkPlan fresh = quick.with(planner.plan(problem, near));
     Plan plan = fresh.plan();
     List<Rearrange.Change> changes =
         before == null || plan == null ? List.of() : Rearrange.changes(problem, before, plan);
@@ -129,6 +165,23 @@ public final class Replan {
             (double) planned.boundMin(),
             preview.millis(),
             body,
+            Instant.EPOCH,
+            0));
+  }
+
+  /** Takes the standing plan with steps moved by hand; the caller has looked at what it breaks. */
+  public Outcome<PlanRun> takeByHand(Act act, PlanProblem problem, Plan plan) {
+    return studio.recordPlanRun.run(
+        act,
+        new PlanRun(
+            0,
+            hash(PlanText.write(problem, new Plan(List.of()))),
+            1,
+            "by hand",
+            (double) plan.tardiness(problem),
+            null,
+            0,
+            PlanText.write(problem, plan),
             Instant.EPOCH,
             0));
   }

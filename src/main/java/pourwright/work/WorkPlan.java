@@ -76,14 +76,30 @@ public record WorkPlan(
    */
   public static WorkPlan of(
       Books books, List<OrderLine> lines, Instant now, ZoneId zone, Planner planner) {
+    return of(books, lines, now, zone, planner, Planner.Effort.of(Duration.ofSeconds(5)));
+  }
+
+  /** Plans order lines, so hard. */
+  public static WorkPlan of(
+      Books books,
+      List<OrderLine> lines,
+      Instant now,
+      ZoneId zone,
+      Planner planner,
+      Planner.Effort effort) {
     CardBook book = Drawers.book(books);
     InHand inHand = inHand(books, book, LocalDate.ofInstant(now, zone));
     Habits habits = Habits.HOUSE;
     Floor floor = floor(books, book, now, zone);
     MakePlan make = Explosion.of(lines, book, inHand, habits);
     PlanProblem problem = Routing.of(make, book, habits, floor);
-    Planner.Outcome outcome = planner.plan(problem, Planner.Effort.of(Duration.ofSeconds(5)));
+    Planner.Outcome outcome = planner.plan(problem, effort);
     return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);
+  }
+
+  /** The same with another plan of its problem. */
+  public WorkPlan with(Planner.Outcome other) {
+    return new WorkPlan(book, inHand, habits, floor, make, problem, other);
   }
 
   /** Who works here, with house hours; one maker where no person is written down. */

@@ -98,7 +98,8 @@ class OrdersFromTheCommandLineTest {
             "Name;Item;Qty;Ship by\n#1;Bollard, Rain on slate;3;28.04.2026\n"
                 + "#2;cog-fig;2;30.04.2026\n");
     Path pdf = folder.resolve("out.pdf");
-    Doors.PlanWish wish = new Doors.PlanWish(orders, reading("--map", MAP), pdf, "letter", true);
+    Doors.PlanWish wish =
+        new Doors.PlanWish(orders, reading("--map", MAP), pdf, "letter", true, false, 0);
     assertThat(doors().plan(folder, "", wish)).isZero();
     JsonNode plan = new ObjectMapper().readTree(out.toString());
     assertThat(plan.get("orders")).hasSize(2);
@@ -110,6 +111,26 @@ class OrdersFromTheCommandLineTest {
     try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
       assertThat(document.getNumberOfPages()).isGreaterThan(4);
     }
+  }
+
+  @Test
+  void whatIsOpenInTheBookIsPlannedToo() throws IOException {
+    Path book = file("Order,Item,Qty,Due\n7,cog-fig,2,2026-05-20\n8,cog-fig,1,2026-05-20\n");
+    assertThat(doors().importOrders(folder, "", book, reading())).isZero();
+    Path orders = file("Order,Item,Qty,Due\n8,cog-fig,3,2026-05-20\n9,bollard-rain,1,2026-05-22\n");
+    JsonNode all = planned(orders, false);
+    assertThat(all.get("orders")).hasSize(3); // 7 of the book, 8 and 9 as the file has them
+    assertThat(all.get("orders").findValuesAsText("quantity")).containsExactly("2", "3", "1");
+    assertThat(all.get("late_min").asLong()).isZero();
+    assertThat(planned(orders, false)).isEqualTo(all);
+    assertThat(planned(orders, true).get("orders")).hasSize(2);
+  }
+
+  private JsonNode planned(Path orders, boolean alone) throws IOException {
+    out.getBuffer().setLength(0);
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", true, alone, 0);
+    assertThat(doors().plan(folder, "", wish)).isZero();
+    return new ObjectMapper().readTree(out.toString());
   }
 
   @Test
@@ -139,11 +160,11 @@ class OrdersFromTheCommandLineTest {
   @Test
   void aDateThatCanBeReadTwoWaysAsksForTheOption() throws IOException {
     Path orders = file("Order,Item,Qty,Due\n1,cog-fig,2,03/04/2026\n");
-    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false);
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false, false, 0);
     assertThat(doors().plan(folder, "", wish)).isEqualTo(2);
     assertThat(err.toString()).contains("--dates").contains("d/m/y");
     Doors.PlanWish told =
-        new Doors.PlanWish(orders, reading("--dates", "d/m/y"), null, "a4", false);
+        new Doors.PlanWish(orders, reading("--dates", "d/m/y"), null, "a4", false, false, 0);
     assertThat(doors().plan(folder, "", told)).isZero();
     assertThat(out.toString()).contains("due 2026-04-03");
   }
@@ -152,7 +173,7 @@ class OrdersFromTheCommandLineTest {
   void aFolderWithoutAStudioSaysWhatToDo() throws IOException {
     Path orders = file("Order,Item,Qty\n1,cog-fig,2\n");
     Path empty = folder.resolve("empty");
-    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false);
+    Doors.PlanWish wish = new Doors.PlanWish(orders, reading(), null, "a4", false, false, 0);
     assertThat(doors().plan(empty, "", wish)).isEqualTo(2);
     assertThat(err.toString()).contains("there is no studio in").contains("demo --data");
   }

@@ -34,12 +34,16 @@ import pourwright.page.Server;
 import pourwright.page.TestStudio;
 import pourwright.page.plan.PlanCorner;
 import pourwright.plan.ForwardRule;
+import pourwright.plan.Placed;
+import pourwright.plan.Rearrange;
 import pourwright.solve.CpSatPlanner;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 import pourwright.work.FinishCast;
+import pourwright.work.PlanText;
+import pourwright.work.Replan;
 import pourwright.work.SaveCard;
 import pourwright.work.Studio;
 
@@ -135,6 +139,30 @@ class PlanAgainTest extends BrowserTest {
     page.waitForURL("**/plan");
   }
 
+  /** A step in the night breaks hours and is named so; the last box may as well wait. */
+  private static void moveByHand(Page page, Desk desk) {
+    PlanText.Kept kept = new Replan(desk.studio()).standing().orElseThrow();
+    List<Placed> placed = kept.plan().placed();
+    Placed last = placed.get(placed.size() - 1);
+    page.navigate(page.url().replaceAll("/plan.*", "") + "/plan?why=" + last.step());
+    page.fill("#time", "03:00");
+    page.locator("form[action='/plan'] button").click();
+    assertThat(page.locator("#breaks").textContent()).contains("would break");
+    assertThat(page.locator("form[action='/plan/move']").count()).isZero();
+    assertThat(axe(page)).isEmpty();
+    int start = last.startMin();
+    do {
+      start += 1440;
+    } while (!Rearrange.move(kept.problem(), kept.plan(), last.step(), start).breaks().isEmpty());
+    page.fill("#day", kept.problem().clock(start).toLocalDate().toString());
+    page.fill("#time", kept.problem().clock(start).toLocalTime().toString());
+    page.locator("form[action='/plan'] button").click();
+    assertThat(page.locator("#breaks").textContent()).contains("breaks nothing");
+    page.fill("input[name=by]", "MB");
+    page.locator("form[action='/plan/move'] button[type=submit]").click();
+    assertThat(page.content()).contains("The step is moved.");
+  }
+
   @Test
   void aFailedCastMovesThePlanAndOneSeesWhatMovesFirst(@TempDir Path folder) {
     Desk desk = TestStudio.desk(folder, Clock.fixed(MONDAY, ZoneOffset.UTC));
@@ -167,6 +195,8 @@ class PlanAgainTest extends BrowserTest {
     take(page);
     assertThat(runs(desk)).isEqualTo(2);
     assertThat(page.request().get(page.url() + ".ics").text()).startsWith("BEGIN:VCALENDAR");
+    moveByHand(page, desk);
+    assertThat(runs(desk)).isEqualTo(3);
     assertThat(outside).isEmpty();
     assertThat(complaints).isEmpty();
   }

@@ -37,6 +37,7 @@ import pourwright.work.WorkPlan;
  * @param lastDays the last day to cast for the nearest parcels
  * @param trouble why there is no plan, else empty
  * @param waiting true while the first plan is being worked out
+ * @param by how the plan came about
  */
 public record NowPage(
     String purpose,
@@ -47,7 +48,8 @@ public record NowPage(
     List<Line> shortOf,
     List<Line> lastDays,
     String trouble,
-    boolean waiting) {
+    boolean waiting,
+    String by) {
 
   private static final int SHOWN = 8;
   private static final int LAST_DAYS = 3;
@@ -75,7 +77,8 @@ public record NowPage(
           List.of(),
           List.of(),
           made.trouble(),
-          made.notYet());
+          made.notYet(),
+          made.by());
     }
     Plan work = plan.plan();
     String trouble = String.join("; ", plan.reasons());
@@ -94,7 +97,8 @@ public record NowPage(
         shortOf(plan),
         made.lastDays(),
         trouble,
-        false);
+        false,
+        made.by());
   }
 
   private static List<Line> next(WorkPlan plan, Plan work, Desk desk) {

@@ -16,8 +16,8 @@ import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
 import pourwright.page.Desk;
-import pourwright.plan.ForwardRule;
 import pourwright.work.Books;
+import pourwright.work.Replan;
 import pourwright.work.WorkPlan;
 
 /**
@@ -28,7 +28,7 @@ public final class WorkAhead {
   private static final Duration FRESH = Duration.ofSeconds(60);
   private static final long FIRST_WAIT_MILLIS = 600;
   private static final int LINES_MAX = 60;
-  private static final Made NOT_YET = new Made(Instant.EPOCH, null, List.of(), "", 0);
+  private static final Made NOT_YET = new Made(Instant.EPOCH, null, List.of(), "", 0, "");
 
   private final Desk desk;
   private final ExecutorService worker =
@@ -54,13 +54,15 @@ public final class WorkAhead {
    * @param lastDays the last day to cast for the nearest parcels
    * @param trouble why there is no plan, else empty
    * @param leftOut order lines beyond the first sixty by date
+   * @param by how the plan came about, as a sentence
    */
   public record Made(
       Instant at,
       @Nullable WorkPlan plan,
       List<NowPage.Line> lastDays,
       String trouble,
-      int leftOut) {
+      int leftOut,
+      String by) {
     /** Copies. */
     public Made {
       lastDays = List.copyOf(lastDays);
@@ -88,7 +90,7 @@ public final class WorkAhead {
       return made;
     } catch (ExecutionException e) {
       return new Made(
-          desk.now(), null, List.of(), "The plan could not be worked out: " + e.getCause(), 0);
+          desk.now(), null, List.of(), "The plan could not be worked out: " + e.getCause(), 0, "");
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -109,11 +111,22 @@ public final class WorkAhead {
     int leftOut = Math.max(0, lines.size() - LINES_MAX);
     List<OrderLine> first = lines.subList(0, lines.size() - leftOut);
     try {
-      WorkPlan plan = WorkPlan.of(books, first, desk.now(), desk.zone(), new ForwardRule());
-      return new Made(desk.now(), plan, NowPage.lastDays(plan), "", leftOut);
+      Replan.Current current = Replan.current(books, first, desk.now(), desk.zone());
+      WorkPlan plan = current.work();
+      return new Made(desk.now(), plan, NowPage.lastDays(plan), "", leftOut, by(current));
     } catch (pourwright.quantity.OutOfRange e) {
-      return new Made(desk.now(), null, List.of(), e.sentence() + ": " + e.hint(), leftOut);
+      return new Made(desk.now(), null, List.of(), e.sentence() + ": " + e.hint(), leftOut, "");
     }
+  }
+
+  private String by(Replan.Current current) {
+    Instant taken = current.takenAt();
+    if (taken != null) {
+      return "As the plan says that was taken on " + desk.dayAndTime(taken) + ".";
+    }
+    return current.fits()
+        ? "A quick order of work; no plan is taken yet."
+        : "A quick order of work: the plan that was taken no longer fits what is open.";
   }
 
   /** Lines of open orders, the earliest date first. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import pourwright.plan.Planner;
@@ -12,11 +13,14 @@ import pourwright.work.Replan;
 
 /** One planning in the background: it can be looked at, stopped early, and its result taken. */
 final class PlanJob {
+  private static final int WORKERS = 2;
+
   private final AtomicBoolean stop = new AtomicBoolean();
   private final AtomicInteger found = new AtomicInteger();
   private final AtomicReference<Replan.@Nullable Preview> preview = new AtomicReference<>();
   private volatile String trouble = "";
   private final Instant begun;
+  private final AtomicLong late = new AtomicLong(-1);
 
   private PlanJob(Instant begun) {
     this.begun = begun;
@@ -26,7 +30,8 @@ final class PlanJob {
   static PlanJob begin(Replan replan, Planner planner, Instant now, ZoneId zone, Duration limit) {
     PlanJob job = new PlanJob(now);
     Planner.Effort effort =
-        new Planner.Effort(limit, 1, 1, null, plan -> job.found.incrementAndGet(), job.stop::get);
+        new Planner.Effort(
+            limit, 1, WORKERS, null, plan -> job.found.incrementAndGet(), job.stop::get);
     Thread thread = new Thread(() -> job.run(replan, planner, zone, effort), "plan again");
     thread.setDaemon(true);
     thread.start();
@@ -35,7 +40,7 @@ final class PlanJob {
 
   private void run(Replan replan, Planner planner, ZoneId zone, Planner.Effort effort) {
     try {
-      preview.set(replan.look(begun, zone, planner, effort));
+      preview.set(replan.look(begun, zone, planner, effort, late::set));
     } catch (RuntimeException e) {
       trouble = String.valueOf(e.getMessage());
     }
@@ -53,6 +58,11 @@ final class PlanJob {
   /** Plans found so far, each better than the one before. */
   int found() {
     return found.get();
+  }
+
+  /** Weighted minutes late of the best plan so far; -1 while there is none. */
+  long lateMin() {
+    return late.get();
   }
 
   boolean isDone() {

@@ -87,10 +87,13 @@ final class PlanWords {
     if (later == 0) {
       return "";
     }
-    int minutes = Math.abs(later);
-    String long1 = minutes >= 1440 ? minutes / 1440 + " d " : "";
-    String long2 = minutes % 1440 / 60 + " h " + minutes % 60 + " min";
-    return long1 + long2 + (later > 0 ? " later" : " earlier");
+    return length(Math.abs(later)) + (later > 0 ? " later" : " earlier");
+  }
+
+  /** So many minutes as days, hours and minutes. */
+  static String length(long minutes) {
+    String days = minutes >= 1440 ? minutes / 1440 + " d " : "";
+    return days + minutes % 1440 / 60 + " h " + minutes % 60 + " min";
   }
 
   /** Each aim with what it reached and how much better it could be at most. */
