@@ -2,11 +2,14 @@ package pourwright.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pourwright.material.Material;
 import pourwright.material.MaterialBook;
 import pourwright.material.Property;
+import pourwright.pour.Blend;
 import pourwright.pour.Dose;
 import pourwright.pour.Fill;
+import pourwright.quantity.Sourced;
 
 /**
  * A pour card with its materials looked up.
@@ -18,6 +21,9 @@ import pourwright.pour.Fill;
  */
 public record ResolvedPour(
     PourCard card, List<Share> waxes, List<Share> fragrances, List<Share> extras) {
+
+  private static final Property HOLDS = Property.FRAGRANCE_HELD_OF_TOTAL_FRACTION;
+  private static final Property MOST = Property.FRAGRANCE_MAX_OF_TOTAL_FRACTION;
 
   /** A material and its share: of the blend, in all 1; for extras to the wax. */
   public record Share(Material material, double share) {}
@@ -70,6 +76,48 @@ public record ResolvedPour(
       mlPerG += load * fragrance.share() / density;
     }
     return 1 / mlPerG;
+  }
+
+  /**
+   * The blend with its limits: a limit that no sheet tells counts as none and is named by {@link
+   * #untold()}.
+   *
+   * @param legalMaxOfTotal legal limit for all fragrance on the total, null where none is known
+   */
+  public Blend blend(@Nullable Double legalMaxOfTotal) {
+    return new Blend(
+        waxes.stream()
+            .map(w -> new Blend.Wax(w.material().name(), w.share(), told(w, HOLDS, 1)))
+            .toList(),
+        fragrances.stream()
+            .map(
+                f ->
+                    new Blend.Fragrance(
+                        f.material().name(),
+                        f.share(),
+                        told(f, MOST, 1),
+                        told(f, Property.FLASH_POINT_C, 400)))
+            .toList(),
+        extras.stream().map(e -> new Blend.Extra(e.material().name(), e.share())).toList(),
+        card.load(),
+        card.loadOf(),
+        legalMaxOfTotal);
+  }
+
+  private static double told(Share share, Property property, double absent) {
+    return share.material().property(property).map(Sourced::value).orElse(absent);
+  }
+
+  /** Names of materials whose limit no sheet in the books tells. */
+  public List<String> untold() {
+    List<String> names = new ArrayList<>();
+    waxes.stream()
+        .filter(w -> w.material().property(HOLDS).isEmpty())
+        .forEach(w -> names.add(w.material().name()));
+    fragrances.stream()
+        .filter(f -> f.material().property(MOST).isEmpty())
+        .forEach(f -> names.add(f.material().name()));
+    return names;
   }
 
   /**

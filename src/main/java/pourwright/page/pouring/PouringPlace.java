@@ -50,6 +50,8 @@ public final class PouringPlace implements Place {
     routes.get(path(), http -> Show.page(http, "pouring/pouring.jte", page(first())));
     routes.post(path(), this::begin);
     new TemplateDesk(desk, TemplatePrinter.ofTheHouse()).addTo(routes);
+    new WicksDesk(desk).addTo(routes);
+    new BlendDesk(desk).addTo(routes);
     new PourDesk(desk).addTo(routes);
   }
 
@@ -62,7 +64,7 @@ public final class PouringPlace implements Place {
         .look(books -> new PouringPage(purpose(), form, candles(books), running(books)));
   }
 
-  private static Map<String, String> candles(Books books) {
+  static Map<String, String> candles(Books books) {
     Map<String, String> candles = new LinkedHashMap<>();
     books.cards().all(Drawers.CANDLE).forEach(c -> candles.put(c.code(), c.body().name()));
     return candles;

@@ -24,9 +24,11 @@ import pourwright.page.OpenStudio;
 import pourwright.page.Visitor;
 import pourwright.stock.Amount;
 import pourwright.stock.Price;
+import pourwright.work.BurnTest;
 import pourwright.work.Drawers;
 import pourwright.work.PourWalk;
 import pourwright.work.ReceiveLot;
+import pourwright.work.RunBurnTest;
 
 /** The pouring bench without a browser: what is refused, what is a fact of its own. */
 class PouringBenchTest {
@@ -164,5 +166,89 @@ class PouringBenchTest {
     assertThat(answer.statusCode()).isEqualTo(303);
     assertThat(visitor.page("/pouring").text()).contains("hot wax would stand above the rim");
     assertThat(open.studio.<List<Batch>>look(b -> b.batches().running())).isEmpty();
+  }
+
+  private long burnt(String candle, int cycles, double gramsPerHour) {
+    RunBurnTest tests = open.studio.burnTests;
+    long test =
+        tests
+            .begin(
+                open.act(),
+                new RunBurnTest.Request(
+                    candle,
+                    1,
+                    "house",
+                    "how fast it burns",
+                    List.of(new RunBurnTest.NewSample("A", null))))
+            .made()
+            .id();
+    long sample = open.studio.<List<BurnTest.Sample>>look(b -> b.burns().samples(test)).get(0).id();
+    for (int i = 0; i < cycles; i++) {
+      long cycle = tests.light(open.act(), test, sample).made().id();
+      for (int h = 0; h <= 3; h++) {
+        tests.look(open.act(), cycle, weighed(60.0 * h, 600 - gramsPerHour * h)).made();
+      }
+      tests.putOut(open.act(), cycle, "end of its cycle").made();
+    }
+    return test;
+  }
+
+  private static BurnTest.Look weighed(double minute, double grams) {
+    return new BurnTest.Look(
+        minute, grams, null, 50.0, 48.0, null, null, null, null, null, null, null, null, null, null,
+        "");
+  }
+
+  @Test
+  void wicksAreProposedFromOwnTestsByCountAndHeat() {
+    String before = visitor.page("/pouring/wicks?candle=bollard-rain").text();
+    assertThat(before)
+        .contains("Stands on no test of this wick")
+        .contains("No candle is proved for sale yet")
+        .contains("Two in a round vessel is a choice")
+        .contains("no wick fits");
+    burnt("bollard-rain", 2, 5.3);
+    String after = visitor.page("/pouring/wicks?candle=bollard-rain").text();
+    assertThat(after)
+        .contains("Stands on 1 test of this wick, 1 just like this.")
+        .containsPattern("Flat braid, 4.8 g/h 5\\.[123] g/h")
+        .containsPattern("reaches (25|24) mm");
+    long test = burnt("ferry-rain", 1, 7.0);
+    RunBurnTest tests = open.studio.burnTests;
+    tests.close(open.act(), test, "pass", "by hand").made();
+    tests.word(open.act(), new RunBurnTest.Word("ferry-rain", 1, test, true, "proved, MB")).made();
+    String proved = visitor.page("/pouring/wicks?candle=bollard-rain").text();
+    assertThat(proved)
+        .contains("Heat is held against Ferry, Rain on slate, proved for sale")
+        .contains("times the proved vessel's")
+        .contains("Hotter than 1.5 times the proved vessel (house)");
+    assertThat(visitor.page("/pouring/wicks?candle=nothing").text()).contains("There is no candle");
+    assertThat(visitor.page("/pouring/wicks?candle=ferry-rain").text()).contains("2 wicks");
+  }
+
+  /** By hand, invented sheets: fig binds at its certificate's 8.5 %, above its load of 8 %. */
+  @Test
+  void theLimitThatBindsIsNamedByEachFragrance() {
+    String fig = visitor.page("/pouring/blend?pour=fig").text();
+    assertThat(fig)
+        .contains("the certificate of Fig loft 8.50 % binds; kept")
+        .contains("what the wax holds 10.00 % kept")
+        .contains("8.00 % on the total, 8.70 % on the wax")
+        .contains("Fig loft 80.0 g 81.6 ml");
+    assertThat(visitor.page("/pouring/blend?pour=fig&legal=7").text())
+        .contains("the legal limit 7.00 % binds; exceeded")
+        .contains("is above 7.00 %: the legal limit");
+    assertThat(visitor.page("/pouring/blend?pour=fig&total=40&scale=1").text())
+        .contains("more than 2 %");
+    assertThat(visitor.page("/pouring/blend?pour=fig&total=-3").text())
+        .contains("less than nothing");
+    assertThat(
+            visitor
+                .page(
+                    "/pouring/blend?pour=rain&scent_1=rain&grams_1=500&scent_2=hearth&grams_2=300")
+                .text())
+        .contains("in one melt 722.7 g");
+    assertThat(visitor.page("/pouring/blend?pour=rain&scent_1=fig&grams_1=500").text())
+        .contains("is poured in another wax");
   }
 }
