@@ -62,10 +62,15 @@ public final class Trace {
    */
   public static Reached walk(
       Node start, Function<Collection<Node>, Collection<Edge>> edges, boolean forward) {
-    Set<Node> seen = new LinkedHashSet<>();
+    return walk(List.of(start), edges, forward);
+  }
+
+  /** Walks as from one start, from several at once; none of the starts is among what is reached. */
+  public static Reached walk(
+      Collection<Node> starts, Function<Collection<Node>, Collection<Edge>> edges, boolean forward) {
+    Set<Node> seen = new LinkedHashSet<>(starts);
     Set<Edge> found = new LinkedHashSet<>();
-    seen.add(start);
-    Collection<Node> frontier = List.of(start);
+    Collection<Node> frontier = List.copyOf(seen);
     while (!frontier.isEmpty()) {
       Set<Node> next = new LinkedHashSet<>();
       for (Edge edge : edges.apply(frontier)) {
@@ -77,7 +82,7 @@ public final class Trace {
       }
       frontier = next;
     }
-    seen.remove(start);
+    starts.forEach(seen::remove);
     return new Reached(seen, List.copyOf(found));
   }
 }

@@ -2,8 +2,12 @@ package pourwright.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import pourwright.work.CardVersion;
@@ -24,9 +28,51 @@ final class DrawerSql implements DrawerBook {
       """;
 
   private final Handle handle;
+  private final @Nullable Recall recall;
+  private @Nullable String edition;
 
-  DrawerSql(Handle handle) {
+  /**
+   * @param recall what was worked out of committed cards; null in a transaction that writes
+   */
+  DrawerSql(Handle handle, @Nullable Recall recall) {
     this.handle = handle;
+    this.recall = recall;
+  }
+
+  /** All newest versions of a kind by code, the retired among them. */
+  private record Newest(Drawer<?> kind) {}
+
+  private <T> Map<String, CardVersion<T>> newest(Drawer<T> kind) {
+    return remembered(new Newest(kind), () -> readNewest(kind));
+  }
+
+  private <T> Map<String, CardVersion<T>> readNewest(Drawer<T> kind) {
+    Map<String, CardVersion<T>> newest = new LinkedHashMap<>();
+    handle
+        .createQuery(SELECT + "WHERE c.kind = :kind AND" + NEWEST + "ORDER BY c.code")
+        .bind("kind", kind.name())
+        .map((row, ctx) -> map(kind, row))
+        .forEach(v -> newest.put(v.code(), v));
+    return Collections.unmodifiableMap(newest);
+  }
+
+  private <T> T remembered(Object question, Supplier<T> work) {
+    return recall == null ? work.get() : recall.answer(question, ownEdition(), work);
+  }
+
+  /** The edition, asked once in a transaction that reads: it cannot change under it. */
+  private String ownEdition() {
+    String known = edition;
+    if (known == null) {
+      known = readEdition();
+      edition = known;
+    }
+    return known;
+  }
+
+  @Override
+  public <T> T workedOut(Worked<T> what) {
+    return remembered(what, () -> what.work().apply(this));
   }
 
   private static <T> CardVersion<T> map(Drawer<T> kind, ResultSet row) throws SQLException {
@@ -43,6 +89,9 @@ final class DrawerSql implements DrawerBook {
 
   @Override
   public <T> Optional<CardVersion<T>> current(Drawer<T> kind, String code) {
+    if (recall != null) {
+      return Optional.ofNullable(newest(kind).get(code));
+    }
     return handle
         .createQuery(
             SELECT
@@ -85,7 +134,7 @@ final class DrawerSql implements DrawerBook {
 
   @Override
   public <T> List<CardVersion<T>> all(Drawer<T> kind) {
-    return list(kind, null, Integer.MAX_VALUE - 1).items();
+    return newest(kind).values().stream().filter(v -> !v.retired()).toList();
   }
 
   @Override
@@ -104,6 +153,10 @@ final class DrawerSql implements DrawerBook {
 
   @Override
   public String edition() {
+    return recall == null ? readEdition() : ownEdition();
+  }
+
+  private String readEdition() {
     long newest =
         handle.createQuery("SELECT COALESCE(MAX(deed_id), 0) FROM card").mapTo(Long.class).one();
     List<Long> undone =

@@ -3,7 +3,10 @@ package pourwright.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import pourwright.work.BurnBook;
@@ -103,12 +106,16 @@ final class FlameSql {
         .list();
   }
 
-  BurnBook.Extremes extremes(String candle, int version) {
-    return handle
+  /** What the passed tests of every version of every candle's card have shown. */
+  Map<BurnSql.OfVersion, BurnBook.Extremes> extremes() {
+    Map<BurnSql.OfVersion, BurnBook.Extremes> all = new LinkedHashMap<>();
+    handle
         .createQuery(
             """
-            SELECT MAX(y.hours) AS hours, MAX(y.wall) AS wall, MIN(y.life) AS life FROM (
-              SELECT s.id, MAX((e.ended_ms - c.lit_ms) / 3600000.0) AS hours,
+            SELECT y.candle, y.candle_version,
+              MAX(y.hours) AS hours, MAX(y.wall) AS wall, MIN(y.life) AS life FROM (
+              SELECT t.candle, t.candle_version, s.id,
+                MAX((e.ended_ms - c.lit_ms) / 3600000.0) AS hours,
                 MAX((SELECT MAX(l.wall_c) FROM burn_look l WHERE l.cycle_id = c.id
                   AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id))) AS wall,
                 COALESCE(SUM((e.ended_ms - c.lit_ms) / 3600000.0), 0) AS life
@@ -117,23 +124,24 @@ final class FlameSql {
                 AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = c.deed_id)
               LEFT JOIN burn_cycle_end e ON e.cycle_id = c.id
                 AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id)
-              WHERE t.candle = :candle AND t.candle_version = :version
-                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = t.deed_id)
+              WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = t.deed_id)
                 AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = s.deed_id)
                 AND EXISTS (SELECT 1 FROM burn_test_close k
                   WHERE k.test_id = t.id AND k.verdict = 'pass'
                   AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = k.deed_id))
-              GROUP BY s.id) y
+              GROUP BY t.candle, t.candle_version, s.id) y
+            GROUP BY y.candle, y.candle_version
             """)
-        .bind("candle", candle)
-        .bind("version", version)
         .map(
             (row, ctx) ->
-                new BurnBook.Extremes(
-                    Row.doubleOrNull(row, "hours"),
-                    Row.doubleOrNull(row, "wall"),
-                    Row.doubleOrNull(row, "life")))
-        .one();
+                Map.entry(
+                    new BurnSql.OfVersion(row.getString("candle"), row.getInt("candle_version")),
+                    new BurnBook.Extremes(
+                        Row.doubleOrNull(row, "hours"),
+                        Row.doubleOrNull(row, "wall"),
+                        Row.doubleOrNull(row, "life"))))
+        .forEach(e -> all.put(e.getKey(), e.getValue()));
+    return Collections.unmodifiableMap(all);
   }
 
   List<BurnTest.Seen> ofDeed(long deed) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
@@ -132,6 +133,84 @@ final class HoldSql implements HoldBook {
     return java.util.stream.Stream.concat(
             java.util.stream.Stream.of(id), reached.of(Trace.Kind.PIECE).stream())
         .flatMap(p -> pieces.piece(p).stream())
+        .toList();
+  }
+
+  @Override
+  public Set<Long> stopped() {
+    List<Hold> standing = standing();
+    Set<Trace.Node> starts = new HashSet<>();
+    for (Hold hold : standing) {
+      starts.addAll(startsOf(hold.subject()));
+    }
+    Set<Long> stopped = new TreeSet<>();
+    starts.stream()
+        .filter(n -> n.kind() == Trace.Kind.PIECE)
+        .forEach(n -> stopped.add(n.id()));
+    TraceSql trace = new TraceSql(handle);
+    stopped.addAll(Trace.walk(starts, trace::onward, true).of(Trace.Kind.PIECE));
+    for (Hold hold : standing) { // stops that piece alone, not what it is refilled as
+      if (hold.subject().kind() == Subject.Kind.PIECE) {
+        stopped.add(hold.subject().number());
+      }
+    }
+    return stopped;
+  }
+
+  /** Where the trace of all that a hold stops begins; nothing for a hold on a piece alone. */
+  private List<Trace.Node> startsOf(Subject subject) {
+    if (subject.kind() == Subject.Kind.LOT) {
+      return List.of(new Trace.Node(Trace.Kind.LOT, subject.number()));
+    }
+    if (subject.kind() != Subject.Kind.CARD) {
+      return List.of();
+    }
+    int slash = subject.id().indexOf('/');
+    String code = subject.id().substring(slash + 1);
+    return switch (subject.id().substring(0, Math.max(0, slash))) {
+      case "vessel" ->
+          nodes(
+              Trace.Kind.PIECE, "SELECT piece_id FROM piece_now WHERE vessel_design = :code", code);
+      case "candle" -> candles(code);
+      case "mix" -> batches("CAST", code);
+      case "pour" -> batches("POUR", code);
+      default -> List.of();
+    };
+  }
+
+  /** Pieces of a candle; where a vessel has the same code, each is asked whether it was poured. */
+  private List<Trace.Node> candles(String code) {
+    PieceSql pieces = new PieceSql(handle);
+    return nodes(Trace.Kind.PIECE, "SELECT piece_id FROM piece_now WHERE design = :code", code)
+        .stream()
+        .filter(
+            n ->
+                !isVessel(code)
+                    || pieces.piece(n.id()).flatMap(Piece::candle).filter(code::equals).isPresent())
+        .toList();
+  }
+
+  private boolean isVessel(String code) {
+    return handle
+        .createQuery("SELECT 1 FROM piece_now WHERE vessel_design = :code LIMIT 1")
+        .bind("code", code)
+        .mapTo(Long.class)
+        .findFirst()
+        .isPresent();
+  }
+
+  private List<Trace.Node> batches(String kind, String card) {
+    return nodes(
+        Trace.Kind.BATCH,
+        "SELECT b.id FROM batch b WHERE b.card = :code AND b.kind = '"
+            + kind
+            + "' AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = b.deed_id)",
+        card);
+  }
+
+  private List<Trace.Node> nodes(Trace.Kind kind, String sql, String code) {
+    return handle.createQuery(sql).bind("code", code).mapTo(Long.class).stream()
+        .map(id -> new Trace.Node(kind, id))
         .toList();
   }
 

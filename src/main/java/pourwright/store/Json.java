@@ -27,10 +27,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -68,31 +65,14 @@ final class Json {
     }
   }
 
-  /** Records read before: the same text of the same type is the same record. */
-  private static final Map<Text, Object> READ =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(256, 0.75f, true) {
-            private static final long serialVersionUID = 1L;
+  /** House: what is read again and again fits, the bodies of years of batches do not. */
+  private static final int KEPT_CHARACTERS = 1_000_000;
 
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Text, Object> eldest) {
-              return size() > READ_MAX;
-            }
-          });
-
-  private static final int READ_MAX = 2000;
-
-  private record Text(Class<?> type, String text) {}
+  private static final Parsed READ = new Parsed(KEPT_CHARACTERS);
 
   /** Reads a record; records do not change, so one that was read before is given again. */
   static <T> T read(String text, Class<T> type) {
-    Text key = new Text(type, text);
-    Object known = READ.get(key);
-    if (known == null) {
-      known = parse(text, type);
-      READ.put(key, known);
-    }
-    return type.cast(known);
+    return READ.read(text, type, t -> parse(t, type));
   }
 
   private static <T> T parse(String text, Class<T> type) {

@@ -3,11 +3,14 @@ package pourwright.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.EmptyHandling;
+import org.jdbi.v3.core.statement.Query;
 import org.jspecify.annotations.Nullable;
 import pourwright.material.UnitKind;
 import pourwright.stock.Amount;
@@ -123,9 +126,34 @@ final class LotSql implements LotBook {
 
   @Override
   public List<Shelf> allShelves() {
+    return inDrawingOrder(handle.createQuery(SELECT + " AND b.units > 0"));
+  }
+
+  @Override
+  public List<Shelf> toLookAt(LocalDate until, Collection<String> perishable) {
+    return inDrawingOrder(
+        handle
+            .createQuery(
+                "SELECT * FROM ("
+                    + SELECT
+                    + " AND b.units > 0) s WHERE s.held OR s.opened_on IS NOT NULL"
+                    + " OR s.expires_on <= :until"
+                    + " OR (s.expires_on IS NULL AND s.material IN (<perishable>))")
+            .bind("until", until.toString())
+            .bindList(EmptyHandling.NULL_KEYWORD, "perishable", List.copyOf(perishable)));
+  }
+
+  @Override
+  public List<Shelf> coded(String code) {
+    return inDrawingOrder(
+        handle
+            .createQuery(SELECT + " AND b.units > 0 AND UPPER(l.code) = UPPER(:code)")
+            .bind("code", code));
+  }
+
+  private static List<Shelf> inDrawingOrder(Query query) {
     Map<String, List<Shelf>> byMaterial = new TreeMap<>();
-    handle
-        .createQuery(SELECT + " AND b.units > 0")
+    query
         .map((row, ctx) -> shelf(row))
         .forEach(
             s ->
@@ -194,6 +222,14 @@ final class LotSql implements LotBook {
                     new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units"))))
         .forEach(e -> sums.merge(e.getKey(), e.getValue(), Amount::plus));
     return sums;
+  }
+
+  @Override
+  public long newestMovement() {
+    return handle
+        .createQuery("SELECT COALESCE(MAX(id), 0) FROM movement")
+        .mapTo(Long.class)
+        .one();
   }
 
   @Override

@@ -37,6 +37,7 @@ final class Migrations {
           "V0002__shelf_and_desk.sql", "common",
           "V0003__guards.sql", "",
           "V0004__still_open.sql", "",
+          "V0010__scarce_facts.sql", "",
           "V0029__money.sql", "",
           "V0030__after_sale.sql", "");
 

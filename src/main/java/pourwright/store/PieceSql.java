@@ -3,6 +3,7 @@ package pourwright.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,10 +41,12 @@ final class PieceSql implements PieceBook {
 
   private final Handle handle;
   private final TraySql trays;
+  private final PieceCounts counted;
 
   PieceSql(Handle handle) {
     this.handle = handle;
     this.trays = new TraySql(handle);
+    this.counted = new PieceCounts(handle);
   }
 
   static void addMark(Handle handle, Mark mark, String kind, long subject, long deed) {
@@ -193,39 +196,17 @@ final class PieceSql implements PieceBook {
 
   @Override
   public Map<DesignState, Long> counts() {
-    Map<DesignState, Long> counts = new LinkedHashMap<>();
-    handle
-        .createQuery(
-            """
-            SELECT design, state, COUNT(*) AS n FROM piece_now
-            GROUP BY design, state ORDER BY design, state
-            """)
-        .map(
-            (row, ctx) ->
-                Map.entry(
-                    new DesignState(row.getString("design"), row.getString("state")),
-                    row.getLong("n")))
-        .forEach(e -> counts.put(e.getKey(), e.getValue()));
-    return counts;
+    return counted.counts();
   }
 
   @Override
-  public Fared fared(String design, int latest) {
-    return handle
-        .createQuery(
-            """
-            SELECT COUNT(*) AS made, COALESCE(SUM(CASE WHEN w.state = 'Gone' AND EXISTS (
-                SELECT 1 FROM piece_event e WHERE e.piece_id = w.piece_id
-                  AND e.step = 'SCRAPPED'
-                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id))
-              THEN 1 ELSE 0 END), 0) AS scrapped
-            FROM (SELECT n.piece_id, n.state FROM piece_now n WHERE n.design = :design
-              ORDER BY n.piece_id DESC LIMIT :latest) w
-            """)
-        .bind("design", design)
-        .bind("latest", latest)
-        .map((row, ctx) -> new Fared(row.getInt("made"), row.getInt("scrapped")))
-        .one();
+  public Map<String, Fared> fared(Collection<String> designs, int latest) {
+    return counted.fared(designs, latest);
+  }
+
+  @Override
+  public List<Standing> standing(Collection<String> states) {
+    return counted.standing(states);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package pourwright.store;
 
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import pourwright.work.AccountBook;
 import pourwright.work.AfterSaleBook;
 import pourwright.work.AttachmentBook;
@@ -23,7 +24,20 @@ import pourwright.work.TimerBook;
 import pourwright.work.TraceBook;
 
 /** All books on one connection, inside one transaction. */
-record SqlBooks(Handle handle) implements Books {
+final class SqlBooks implements Books {
+  private final Handle handle;
+  private final DrawerSql cards;
+  private final BurnSql burns;
+
+  /**
+   * @param recall what was worked out of committed facts; null in a transaction that writes
+   */
+  SqlBooks(Handle handle, @Nullable Recall recall) {
+    this.handle = handle;
+    this.cards = new DrawerSql(handle, recall);
+    this.burns = new BurnSql(handle, recall);
+  }
+
   @Override
   public DeedBook deeds() {
     return new DeedSql(handle);
@@ -31,7 +45,7 @@ record SqlBooks(Handle handle) implements Books {
 
   @Override
   public DrawerBook cards() {
-    return new DrawerSql(handle);
+    return cards;
   }
 
   @Override
@@ -71,7 +85,7 @@ record SqlBooks(Handle handle) implements Books {
 
   @Override
   public BurnBook burns() {
-    return new BurnSql(handle);
+    return burns;
   }
 
   @Override

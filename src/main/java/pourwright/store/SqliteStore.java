@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteDataSource;
@@ -203,6 +204,11 @@ public final class SqliteStore implements Store {
 
   Sqlite sqlite() {
     return sqlite;
+  }
+
+  /** Lets every statement of a look be heard; for tests that bound how many a page asks. */
+  public void listen(Consumer<String> ear) {
+    transactions.listen(ear);
   }
 
   /** Lays a checked copy of the database into a new file, by SQL and not by copying bytes. */

@@ -2,11 +2,14 @@ package pourwright.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.SqlLogger;
+import org.jdbi.v3.core.statement.StatementContext;
 import pourwright.work.Books;
 import pourwright.work.Outcome;
 import pourwright.work.UnitOfWork;
@@ -16,6 +19,7 @@ final class Transactions implements UnitOfWork {
   private final Jdbi readers;
   private final Jdbi writer;
   private final String firstInWrite;
+  private final Recall recall = new Recall();
 
   /**
    * @param firstInWrite SQL that takes the writer's turn, empty where the connection itself does
@@ -28,12 +32,12 @@ final class Transactions implements UnitOfWork {
 
   @Override
   public <T> T look(Function<Books, T> reading) {
-    return reading(handle -> reading.apply(new SqlBooks(handle)));
+    return reading(handle -> reading.apply(new SqlBooks(handle, recall)));
   }
 
   @Override
   public <T> Outcome<T> write(Function<Books, Outcome<T>> writing) {
-    return writing(handle -> writing.apply(new SqlBooks(handle)));
+    return writing(handle -> writing.apply(new SqlBooks(handle, null)));
   }
 
   <T> T reading(HandleCallback<T, ? extends Exception> reading) {
@@ -77,6 +81,17 @@ final class Transactions implements UnitOfWork {
     } catch (RuntimeException e) {
       first.addSuppressed(e);
     }
+  }
+
+  /** Lets every statement of those that read be heard; for tests. */
+  void listen(Consumer<String> ear) {
+    readers.setSqlLogger(
+        new SqlLogger() {
+          @Override
+          public void logBeforeExecution(StatementContext statement) {
+            ear.accept(String.valueOf(statement.getRenderedSql()));
+          }
+        });
   }
 
   /** A mistake in the program stays what it is; what the database threw is told in plain words. */

@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** What she has written down: cards in versions that are added and never changed. */
@@ -21,6 +22,17 @@ public interface DrawerBook {
 
   /** All versions of one card, newest first, those of undone deeds left out. */
   <T> List<CardVersion<T>> history(Drawer<T> kind, String code);
+
+  /**
+   * Something that is worked out of the current cards and of nothing else.
+   *
+   * @param name what it is
+   * @param work how; what it gives never changes after
+   */
+  record Worked<T>(String name, Function<DrawerBook, T> work) {}
+
+  /** What is worked out of the current cards; done once as long as they stay as they are. */
+  <T> T workedOut(Worked<T> what);
 
   /** A word that changes whenever what counts of the cards changes. */
   String edition();

@@ -62,10 +62,20 @@ public final class Drawers {
     return List.of(MOLD, VESSEL, MIX, FINISH, POUR, CANDLE, INSTRUMENT, PERSON, SUPPLIER);
   }
 
+  private static final DrawerBook.Worked<MaterialBook> MATERIALS =
+      new DrawerBook.Worked<>("materials", Drawers::materials);
+
+  private static final DrawerBook.Worked<CardBook> BOOK =
+      new DrawerBook.Worked<>("book", Drawers::book);
+
   /** The typical materials with the maker's own over them. */
   public static MaterialBook materials(Books books) {
+    return books.cards().workedOut(MATERIALS);
+  }
+
+  private static MaterialBook materials(DrawerBook cards) {
     return MaterialBook.typical()
-        .with(books.cards().all(MATERIAL).stream().map(CardVersion::body).toList());
+        .with(cards.all(MATERIAL).stream().map(CardVersion::body).toList());
   }
 
   /** One material: the maker's own, else the typical one. */
@@ -85,10 +95,14 @@ public final class Drawers {
 
   /** Every card that counts now, as the craft's own book. */
   public static CardBook book(Books books) {
+    return books.cards().workedOut(BOOK);
+  }
+
+  private static CardBook book(DrawerBook drawers) {
     List<Card> cards = new ArrayList<>();
     for (Drawer<? extends Card> drawer : ofCards()) {
-      books.cards().all(drawer).forEach(version -> cards.add(version.body()));
+      drawers.all(drawer).forEach(version -> cards.add(version.body()));
     }
-    return CardBook.of(materials(books), cards);
+    return CardBook.of(drawers.workedOut(MATERIALS), cards);
   }
 }

@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Holds. */
@@ -27,6 +28,9 @@ public interface HoldBook {
    * of a mixed-up tray), or a card of its batches.
    */
   List<Hold> stopping(long piece);
+
+  /** Every piece that some standing hold stops: those with an answer to {@link #stopping}. */
+  Set<Long> stopped();
 
   /** Adds a hold. Only inside a write. */
   void add(Hold hold);

@@ -26,6 +26,7 @@ public final class LabelReader {
   private final MaterialBook materials;
   private final ProvedCandle proved;
   private final TestedFacts tested;
+  private final List<Hold> standing;
 
   /** A reader of the books as they are now. */
   public LabelReader(Books books) {
@@ -33,6 +34,7 @@ public final class LabelReader {
     this.materials = Drawers.materials(books);
     this.proved = new ProvedCandle(books, materials);
     this.tested = new TestedFacts(books);
+    this.standing = books.holds().standing();
   }
 
   /**
@@ -145,7 +147,7 @@ public final class LabelReader {
       cardsOfIt.add("finish/" + cards.finish().code());
     }
     List<String> holds = new ArrayList<>();
-    for (Hold hold : books.holds().standing()) {
+    for (Hold hold : standing) {
       if (hold.subject().kind() == Subject.Kind.CARD && cardsOfIt.contains(hold.subject().id())) {
         holds.add(hold.subject().id() + ": " + hold.reason());
       }

@@ -1,6 +1,7 @@
 package pourwright.work;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,18 @@ public interface LotBook {
   /** All lots with something left, in material and drawing order. */
   List<Shelf> allShelves();
 
+  /**
+   * Those of all shelves that may need a look: held, opened, good until this day at the longest by
+   * what is on the pack, or of a material that goes bad and with no day on the pack.
+   *
+   * @param until the day
+   * @param perishable codes of materials that go bad unopened
+   */
+  List<Shelf> toLookAt(LocalDate until, Collection<String> perishable);
+
+  /** Lots with something left by the code on the pack, in upper or lower case. */
+  List<Shelf> coded(String code);
+
   /** Lots newest first, emptied ones too; of one material when it is given. */
   PageOf<Shelf> list(@Nullable String material, @Nullable String after, int limit);
 
@@ -47,6 +60,9 @@ public interface LotBook {
 
   /** All movements, newest first. */
   PageOf<Movement> movements(@Nullable String after, int limit);
+
+  /** The number of the newest movement there is; 0 where there is none. */
+  long newestMovement();
 
   /** The number of the newest movement of a material's lots; 0 where there is none. */
   long newestMovement(String material);

@@ -1,9 +1,11 @@
 package pourwright.work;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import pourwright.batch.Grade;
 import pourwright.batch.Mark;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
@@ -42,8 +44,35 @@ public interface PieceBook {
    */
   record Fared(int made, int scrapped) {}
 
-  /** How the latest pieces of a design fared, no more than so many. */
-  Fared fared(String design, int latest);
+  /** How the latest pieces of each of these designs fared, no more than so many of each. */
+  Map<String, Fared> fared(Collection<String> designs, int latest);
+
+  /**
+   * Where a piece stands, in short.
+   *
+   * @param piece its number
+   * @param design candle card's code once poured, before that the vessel card's
+   * @param state state code
+   * @param vesselDesign vessel card's code
+   * @param madeBy code of the mix card that it was cast of, or of the pour card where the vessel
+   *     was bought; empty where that batch is not on file
+   * @param grade how good it is, null while not sorted
+   */
+  record Standing(
+      long piece,
+      String design,
+      String state,
+      String vesselDesign,
+      String madeBy,
+      @Nullable Grade grade) {
+    /** Whether it is sold as new: sorted first, or not sorted. */
+    public boolean isFirst() {
+      return grade == null || grade == Grade.FIRST;
+    }
+  }
+
+  /** All pieces in any of these states, by code, the newest first. */
+  List<Standing> standing(Collection<String> states);
 
   /** What happened to a piece, in the order of writing, undone deeds left out. */
   List<PieceEvent> events(long piece);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import pourwright.card.Amounts;
 import pourwright.card.CandleDesign;
@@ -15,6 +16,7 @@ import pourwright.card.ResolvedCandle;
 import pourwright.cost.Channel;
 import pourwright.cost.Slate;
 import pourwright.cost.Slate.Named;
+import pourwright.cost.Valuation;
 import pourwright.plan.Habits;
 import pourwright.quantity.Origin;
 import pourwright.quantity.Sourced;
@@ -36,7 +38,10 @@ public final class SlateBook {
   private final CardBook cards;
   private final Map<String, String> settings;
   private final StockValues values;
+  private final Valuation.Method method;
+  private final long newest;
   private final Map<String, StockValue> looked = new HashMap<>();
+  private final Map<String, PieceBook.Fared> fared = new HashMap<>();
 
   /** A way to sell, its key, its terms, and the share of the shop price that is asked there. */
   public record Terms(String name, String key, Channel channel, double ofShopPrice) {}
@@ -68,6 +73,8 @@ public final class SlateBook {
     this.settings = books.settings().all();
     this.values = values;
     this.cards = Drawers.book(books);
+    this.method = StockValue.method(settings.get("slate.method"));
+    this.newest = books.lots().newestMovement();
   }
 
   private Optional<String> setting(String key) {
@@ -131,11 +138,12 @@ public final class SlateBook {
 
   /** The slates of all candles. */
   public List<Laid> all() {
+    List<CandleDesign> designs = cards.all(CandleDesign.class);
+    Set<String> made = new TreeSet<>();
+    designs.forEach(d -> made.addAll(List.of(d.code(), d.vessel())));
+    fared.putAll(books.pieces().fared(made, LATEST));
     List<Laid> all = new ArrayList<>();
-    books
-        .cards()
-        .all(Drawers.CANDLE)
-        .forEach(v -> lay(v.body(), Optional.empty()).ifPresent(all::add));
+    designs.forEach(d -> lay(d, Optional.empty()).ifPresent(all::add));
     return all;
   }
 
@@ -220,7 +228,7 @@ public final class SlateBook {
 
   private Sourced money(String material, double usualUnits, TreeSet<String> unpriced) {
     StockValue value =
-        looked.computeIfAbsent(material, m -> values.of(books, m, StockValue.method(books)));
+        looked.computeIfAbsent(material, m -> values.of(books, m, method, newest));
     Optional<Sourced> perUnit = value.perUnit();
     if (perUnit.isEmpty()) {
       unpriced.add(cards.materials().get(material).name());
@@ -248,6 +256,19 @@ public final class SlateBook {
     return steps;
   }
 
+  private PieceBook.Fared fared(String design) {
+    PieceBook.Fared known = fared.get(design);
+    if (known == null) {
+      known =
+          books
+              .pieces()
+              .fared(List.of(design), LATEST)
+              .getOrDefault(design, new PieceBook.Fared(0, 0));
+      fared.put(design, known);
+    }
+    return known;
+  }
+
   private static Named minutes(String step, double minutes) {
     return new Named(step, Sourced.typical(minutes, MINUTES_UNCERTAINTY));
   }
@@ -257,7 +278,7 @@ public final class SlateBook {
     double made = 0;
     double scrapped = 0;
     for (String design : List.of(candle.design().code(), candle.vessel().code())) {
-      PieceBook.Fared fared = books.pieces().fared(design, LATEST);
+      PieceBook.Fared fared = fared(design);
       made += fared.made();
       scrapped += fared.scrapped();
     }

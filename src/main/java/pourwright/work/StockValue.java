@@ -61,10 +61,9 @@ public record StockValue(
         .map(price -> Sourced.typical(price, LAST_PRICE_UNCERTAINTY));
   }
 
-  /** Reads how the studio values: {@code fifo} (house) or {@code average}. */
-  public static Valuation.Method method(Books books) {
-    String written = books.settings().value("slate.method").orElse("fifo");
-    return switch (written) {
+  /** How the studio values, as it is written down: {@code fifo} (house) or {@code average}. */
+  static Valuation.Method method(@Nullable String written) {
+    return switch (written == null ? "fifo" : written) {
       case "fifo" -> Valuation.Method.FIFO;
       case "average" -> Valuation.Method.MOVING_AVERAGE;
       default -> throw new OutOfRange("slate.method", "'" + written + "'", "write fifo or average");

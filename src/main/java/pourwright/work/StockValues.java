@@ -9,19 +9,29 @@ import pourwright.cost.Valuation;
  * must not read the years of movements each time it is looked at. Of one studio.
  */
 public final class StockValues {
-  private record Known(long newestMovement, Valuation.Method method, StockValue value) {}
+  private record Known(
+      long newestOfAll, long newestMovement, Valuation.Method method, StockValue value) {}
 
   private final Map<String, Known> known = new ConcurrentHashMap<>();
 
-  /** The value of a material as these books have it; taking back writes a movement too. */
-  public StockValue of(Books books, String material, Valuation.Method method) {
-    long newest = books.lots().newestMovement(material);
+  /**
+   * The value of a material as these books have it; taking back writes a movement too.
+   *
+   * @param newestOfAll number of the newest movement of any material: where nothing at all moved
+   *     since the last look, no lot has to be asked
+   */
+  public StockValue of(Books books, String material, Valuation.Method method, long newestOfAll) {
     Known before = known.get(material);
-    if (before != null && before.newestMovement() == newest && before.method() == method) {
+    boolean same = before != null && before.method() == method;
+    if (same && before.newestOfAll() == newestOfAll) {
       return before.value();
     }
-    StockValue value = StockValue.of(books, material, method);
-    known.put(material, new Known(newest, method, value));
+    long newest = books.lots().newestMovement(material);
+    StockValue value =
+        same && before.newestMovement() == newest
+            ? before.value()
+            : StockValue.of(books, material, method);
+    known.put(material, new Known(newestOfAll, newest, method, value));
     return value;
   }
 }

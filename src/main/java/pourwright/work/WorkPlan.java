@@ -7,12 +7,11 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import pourwright.batch.Grade;
-import pourwright.batch.Piece;
 import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
 import pourwright.card.Person;
@@ -49,8 +48,11 @@ public record WorkPlan(
     PlanProblem problem,
     Planner.Outcome outcome) {
 
-  private static final int PIECES_AT_ONCE = 500;
-  private static final int PIECES_MAX = 20_000;
+  /** Candles that may be sold, or will be when they have rested. */
+  private static final List<String> CANDLES = List.of("Rested", "Resting", "Poured");
+
+  /** Vessels that may be poured into, or will be when they are ready. */
+  private static final List<String> VESSELS = List.of("Dry", "Damp", "Hardened", "Green");
 
   /** The plan; null where there is none. */
   public @Nullable Plan plan() {
@@ -119,32 +121,27 @@ public record WorkPlan(
 
   /** What is there: candles that may be sold or soon may, vessels on their way, lots. */
   public static InHand inHand(Books books, CardBook book, LocalDate today) {
-    boolean holds = !books.holds().standing().isEmpty();
     Set<String> heldDesigns =
         books.holds().standing().stream()
             .filter(h -> h.subject().kind() == Subject.Kind.CARD)
             .map(h -> h.subject().id())
             .collect(Collectors.toSet());
+    Set<Long> stopped = books.holds().stopped();
     Map<String, Integer> candles = new HashMap<>();
-    for (String state : List.of("Rested", "Resting", "Poured")) {
-      for (Piece piece : pieces(books, state)) {
-        String design = piece.candle().orElse("");
-        if (isFirst(piece)
-            && !(holds && isHeld(books, piece))
-            && !heldDesigns.contains("candle/" + design)) {
-          candles.merge(design, 1, Integer::sum);
-        }
+    for (PieceBook.Standing piece : books.pieces().standing(CANDLES)) {
+      boolean free = piece.isFirst() && !stopped.contains(piece.piece());
+      if (free && !heldDesigns.contains("candle/" + piece.design())) {
+        candles.merge(piece.design(), 1, Integer::sum);
       }
     }
     Map<VesselKind, Integer> vessels = new TreeMap<>();
-    Map<Long, String> mixes = new HashMap<>(); // hundreds of pieces come from few casts
-    for (String state : List.of("Dry", "Damp", "Hardened", "Green")) {
-      for (Piece piece : pieces(books, state)) {
-        String mix = mixes.computeIfAbsent(piece.madeIn(), batch -> mix(books, batch));
-        VesselKind kind = kind(book, piece.vesselDesign(), mix);
-        if (kind != null && isFirst(piece) && !(holds && isHeld(books, piece))) {
-          vessels.merge(kind, 1, Integer::sum);
-        }
+    Map<List<String>, Optional<VesselKind>> kinds = new HashMap<>(); // pieces are many, kinds few
+    for (PieceBook.Standing piece : books.pieces().standing(VESSELS)) {
+      if (piece.isFirst() && !stopped.contains(piece.piece())) {
+        kinds
+            .computeIfAbsent(
+                List.of(piece.vesselDesign(), piece.madeBy()), k -> kind(book, k.get(0), k.get(1)))
+            .ifPresent(kind -> vessels.merge(kind, 1, Integer::sum));
       }
     }
     Map<String, List<Shelf>> shelves =
@@ -152,37 +149,11 @@ public record WorkPlan(
     return new InHand(candles, vessels, shelves, today);
   }
 
-  /** Held itself, or through a lot, a card or a batch that it is made of. */
-  private static boolean isHeld(Books books, Piece piece) {
-    return !books.holds().stopping(piece.id()).isEmpty();
-  }
-
-  private static boolean isFirst(Piece piece) {
-    return piece.grade() == null || piece.grade() == Grade.FIRST;
-  }
-
-  private static List<Piece> pieces(Books books, String state) {
-    List<Piece> all = new java.util.ArrayList<>();
-    String after = null;
-    do {
-      PageOf<Piece> page =
-          books.pieces().list(new PieceBook.Which(null, state), after, PIECES_AT_ONCE);
-      all.addAll(page.items());
-      after = page.next();
-    } while (after != null && all.size() < PIECES_MAX);
-    return all;
-  }
-
-  private static String mix(Books books, long batch) {
-    return books.batches().batch(batch).map(b -> b.plan().card()).orElse("");
-  }
-
   /** A vessel's mix is that of its cast; its finish is that of the candles it is written for. */
-  private static @Nullable VesselKind kind(CardBook book, String vessel, String mix) {
+  private static Optional<VesselKind> kind(CardBook book, String vessel, String mix) {
     return book.all(CandleDesign.class).stream()
         .filter(c -> c.vessel().equals(vessel) && c.mix().equals(mix))
         .map(VesselKind::of)
-        .findFirst()
-        .orElse(null);
+        .findFirst();
   }
 }

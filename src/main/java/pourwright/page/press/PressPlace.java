@@ -151,17 +151,19 @@ public final class PressPlace implements Place {
 
   private static Form maker(Books books) {
     Map<String, String> values = new LinkedHashMap<>();
-    MAKER.forEach(key -> values.put(key, books.settings().value(key).orElse("")));
+    Map<String, String> settings = books.settings().all();
+    MAKER.forEach(key -> values.put(key, settings.getOrDefault(key, "")));
     return Form.startingFrom(values);
   }
 
   /** Who puts the candles on the market, as far as it is written down. */
   static Maker makerOf(Books books) {
+    Map<String, String> settings = books.settings().all();
     return new Maker(
-        books.settings().value("maker.name").orElse(""),
-        books.settings().value("maker.address").orElse(""),
-        books.settings().value("maker.phone").orElse(""),
-        books.settings().value("maker.web").orElse(""));
+        settings.getOrDefault("maker.name", ""),
+        settings.getOrDefault("maker.address", ""),
+        settings.getOrDefault("maker.phone", ""),
+        settings.getOrDefault("maker.web", ""));
   }
 
   private void saveMaker(Context http) {

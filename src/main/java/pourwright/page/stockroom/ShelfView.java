@@ -116,7 +116,13 @@ final class ShelfView {
 
   private List<Notice> notices(Books books, MaterialBook materials) {
     List<Notice> notices = new ArrayList<>();
-    for (Shelf shelf : books.lots().allShelves()) {
+    List<String> perishable =
+        materials.all().stream()
+            .filter(m -> m.shelfLife().closedDays() != null)
+            .map(Material::code)
+            .toList();
+    LocalDate soon = desk.today().plusDays(StockWords.SOON_DAYS);
+    for (Shelf shelf : books.lots().toLookAt(soon, perishable)) {
       Material material = materials.find(shelf.lot().material()).orElse(null);
       LocalDate last =
           material == null

@@ -17,7 +17,9 @@ import pourwright.stock.Lot;
 
 /** Amounts and days of the stockroom, as they are typed and shown. */
 final class StockWords {
-  private static final int SOON_DAYS = 30;
+  /** House: a last good day is said when it is so near. */
+  static final int SOON_DAYS = 30;
+
   private static final double KILO = 1000;
 
   private StockWords() {}
