@@ -104,7 +104,8 @@ final class Shell {
 
   private Frame frame(Context http, String path, Optional<Said> said) {
     boolean entered = Door.entered(http);
-    Surroundings around = entered ? surroundings : Surroundings.quiet();
+    Surroundings.Around around =
+        (entered ? surroundings : Surroundings.quiet()).around(desk.clock().instant());
     List<Frame.Nav> nav = new ArrayList<>();
     for (Place place : places) {
       nav.add(new Frame.Nav(place.name(), place.path(), belongs(path, place.path())));
@@ -119,7 +120,7 @@ final class Shell {
         Initials.read(remembered(http, "hands")).stream()
             .filter(hand -> !hand.equals(remembered(http, "hand")))
             .toList(),
-        around.bells(desk.clock().instant()),
+        around.bells(),
         around.hot(),
         around.lastDeed(),
         said,

@@ -25,8 +25,21 @@ public final class StudioSurroundings implements Surroundings {
 
   @Override
   public List<Bell> bells(Instant now) {
-    List<Timer> running = desk.studio().look(books -> books.timers().running());
-    return running.stream().map(timer -> bell(timer, now)).toList();
+    return desk.studio().look(books -> bells(books, now));
+  }
+
+  private List<Bell> bells(Books books, Instant now) {
+    return books.timers().running().stream().map(timer -> bell(timer, now)).toList();
+  }
+
+  @Override
+  public Around around(Instant now) {
+    return desk.studio()
+        .look(
+            books -> {
+              String last = undoable(books).map(StudioSurroundings::words).orElse("");
+              return new Around(bells(books, now), hot(books), last);
+            });
   }
 
   private Bell bell(Timer timer, Instant now) {
@@ -77,7 +90,11 @@ public final class StudioSurroundings implements Surroundings {
 
   /** The deed that the Undo button takes back: the newest that still counts and is no undo. */
   public static java.util.Optional<Deed> undoable(Desk desk) {
-    return desk.studio().history(null, RECENT).items().stream()
+    return desk.studio().look(StudioSurroundings::undoable);
+  }
+
+  private static java.util.Optional<Deed> undoable(Books books) {
+    return books.deeds().history(null, RECENT).items().stream()
         .filter(deed -> !deed.undone() && deed.undoes() == null)
         .findFirst();
   }

@@ -14,6 +14,19 @@ public interface Surroundings {
   /** What the Undo button would take back, or an empty string. */
   String lastDeed();
 
+  /** All three at one moment. */
+  record Around(List<Bell> bells, boolean hot, String lastDeed) {
+    /** Copies the list. */
+    public Around {
+      bells = List.copyOf(bells);
+    }
+  }
+
+  /** All three, in one look at the books where that is to be had. */
+  default Around around(Instant now) {
+    return new Around(bells(now), hot(), lastDeed());
+  }
+
   /** Nothing runs, nothing burns, nothing to take back. */
   static Surroundings quiet() {
     return new Surroundings() {

@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import pourwright.work.BurnBook;
@@ -32,19 +30,14 @@ final class BurnSql implements BurnBook {
       """;
 
   private static final String EDITION =
-      "SELECT "
-          + Stream.of(
-                  "burn_test",
-                  "burn_test_close",
-                  "burn_sample",
-                  "burn_cycle",
-                  "burn_cycle_end",
-                  "burn_look",
-                  "candle_proof")
-              .map(table -> "COALESCE((SELECT MAX(deed_id) FROM " + table + "), 0) || ' ' || ")
-              .collect(Collectors.joining())
-          // the sum keeps the database from walking the deeds backward in search of the last
-          + "COALESCE((SELECT MAX(id + 0) FROM deed WHERE undoes > 0), 0)";
+      Editions.of(
+          "burn_test",
+          "burn_test_close",
+          "burn_sample",
+          "burn_cycle",
+          "burn_cycle_end",
+          "burn_look",
+          "candle_proof");
 
   private final Handle handle;
   private final @Nullable Recall recall;
@@ -134,14 +127,11 @@ final class BurnSql implements BurnBook {
     return recall == null ? work.get() : recall.answer("burns: " + question, edition(), work);
   }
 
-  /**
-   * A word that changes whenever a fact of the test shelf is written, or some deed is taken back or
-   * counts again: facts only grow, each with the number of its deed, and taking back is a deed.
-   */
-  private String edition() {
+  @Override
+  public String edition() {
     String known = edition;
-    if (known == null) {
-      known = handle.createQuery(EDITION).mapTo(String.class).one();
+    if (known == null || recall == null) {
+      known = Editions.read(handle, EDITION);
       edition = known;
     }
     return known;

@@ -39,6 +39,19 @@ final class PieceCounts {
     return counts;
   }
 
+  Map<String, Long> inStates(Collection<String> states) {
+    Map<String, Long> counts = new TreeMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT state, COUNT(*) AS n FROM piece_now WHERE state IN (<states>) GROUP BY state
+            """)
+        .bindList("states", List.copyOf(states))
+        .map((row, ctx) -> Map.entry(row.getString("state"), row.getLong("n")))
+        .forEach(e -> counts.put(e.getKey(), e.getValue()));
+    return counts;
+  }
+
   Map<String, PieceBook.Fared> fared(Collection<String> designs, int latest) {
     List<String> all = designs.stream().distinct().toList();
     Map<String, PieceBook.Fared> fared = new TreeMap<>();

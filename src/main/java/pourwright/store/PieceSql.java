@@ -26,6 +26,8 @@ import pourwright.work.Subject;
 /** Pieces and what happened to them, in SQL. */
 final class PieceSql implements PieceBook {
   private static final long FIRST_MARK = 101;
+  private static final String EDITION =
+      Editions.of("batch", "piece", "piece_event", "tray", "tray_mixed");
   private static final String SELECT =
       """
       SELECT p.*, (SELECT MAX(t.tray_id) FROM tray_piece t JOIN tray y ON y.id = t.tray_id
@@ -197,6 +199,16 @@ final class PieceSql implements PieceBook {
   @Override
   public Map<DesignState, Long> counts() {
     return counted.counts();
+  }
+
+  @Override
+  public Map<String, Long> inStates(Collection<String> states) {
+    return counted.inStates(states);
+  }
+
+  @Override
+  public String edition() {
+    return Editions.read(handle, EDITION);
   }
 
   @Override

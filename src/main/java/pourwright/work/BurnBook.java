@@ -56,6 +56,12 @@ public interface BurnBook {
   /** The word that counts now on a version of a candle's card. */
   Optional<BurnTest.Proof> proof(String candle, int candleVersion);
 
+  /**
+   * A word that changes whenever a fact of the test shelf is written, or any deed is taken back or
+   * counts again.
+   */
+  String edition();
+
   /** Adds a test. Only inside a write. */
   void add(BurnTest test);
 

@@ -36,6 +36,9 @@ public interface PieceBook {
   /** How many pieces there are by design (candle card once poured) and state code. */
   Map<DesignState, Long> counts();
 
+  /** How many pieces there are in each of these states, by code; states without any left out. */
+  Map<String, Long> inStates(Collection<String> states);
+
   /**
    * How the latest pieces of a design fared.
    *
@@ -73,6 +76,12 @@ public interface PieceBook {
 
   /** All pieces in any of these states, by code, the newest first. */
   List<Standing> standing(Collection<String> states);
+
+  /**
+   * A word that changes whenever a batch is begun, a fact of a piece or a tray is written, or any
+   * deed is taken back or counts again.
+   */
+  String edition();
 
   /** What happened to a piece, in the order of writing, undone deeds left out. */
   List<PieceEvent> events(long piece);

@@ -136,6 +136,11 @@ public final class SlateBook {
     return setting("currency").orElse("EUR");
   }
 
+  /** What all slates are laid out of: cards, settings, movements, and how pieces fared. */
+  public List<Object> edition() {
+    return List.of(books.cards().edition(), settings, newest, books.pieces().edition());
+  }
+
   /** The slates of all candles. */
   public List<Laid> all() {
     List<CandleDesign> designs = cards.all(CandleDesign.class);

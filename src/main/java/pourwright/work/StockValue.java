@@ -61,7 +61,12 @@ public record StockValue(
         .map(price -> Sourced.typical(price, LAST_PRICE_UNCERTAINTY));
   }
 
-  /** How the studio values, as it is written down: {@code fifo} (house) or {@code average}. */
+  /** How the studio values: {@code fifo} (house) or {@code average}. */
+  public static Valuation.Method method(Books books) {
+    return method(books.settings().value("slate.method").orElse(null));
+  }
+
+  /** What is written down of how the studio values; null for the house's way. */
   static Valuation.Method method(@Nullable String written) {
     return switch (written == null ? "fifo" : written) {
       case "fifo" -> Valuation.Method.FIFO;

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.card.CardBook;
@@ -15,7 +16,6 @@ import pourwright.page.Place;
 import pourwright.page.Show;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
-import pourwright.work.PieceBook;
 
 /** Mix, cast, set, demold, sand, seal, prove tight. */
 public final class CastingPlace implements Place {
@@ -71,14 +71,11 @@ public final class CastingPlace implements Place {
   }
 
   private static List<CastingPage.Standing> standing(Books books) {
-    Map<PieceBook.DesignState, Long> counts = books.pieces().counts();
+    List<String> states = Stream.of(Bay.values()).map(Bay::state).toList();
+    Map<String, Long> counts = books.pieces().inStates(states);
     List<CastingPage.Standing> standing = new ArrayList<>();
     for (Bay bay : Bay.values()) {
-      long count =
-          counts.entrySet().stream()
-              .filter(e -> e.getKey().state().equals(bay.state()))
-              .mapToLong(Map.Entry::getValue)
-              .sum();
+      long count = counts.getOrDefault(bay.state(), 0L);
       standing.add(
           new CastingPage.Standing(
               bay.words(), "/casting/pieces/" + bay.state(), count, bay.next()));

@@ -17,6 +17,7 @@ import pourwright.material.Material;
 import pourwright.material.MaterialBook;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Kept;
 import pourwright.page.Place;
 import pourwright.page.Said;
 import pourwright.page.Show;
@@ -38,6 +39,9 @@ public final class PressPlace implements Place {
       List.of("maker.name", "maker.address", "maker.phone", "maker.web");
 
   private final Desk desk;
+
+  /** What the cards, proofs, holds and the pieces that were burnt say of the candles. */
+  private final Kept<List<PressPages.Candle>> rows = new Kept<>();
 
   /** The place, with the books and the clock of the studio. */
   public PressPlace(Desk desk) {
@@ -86,14 +90,24 @@ public final class PressPlace implements Place {
   private PressPages.Overview overview(Books books, String after, Form maker) {
     PageOf<CardVersion<CandleDesign>> designs =
         books.cards().list(Drawers.CANDLE, after.isEmpty() ? null : after, ROWS);
-    List<PressPages.Candle> candles = new ArrayList<>();
-    LabelReader reader = new LabelReader(books);
-    for (CardVersion<CandleDesign> design : designs.items()) {
-      candles.add(candle(reader, design.body()));
-    }
+    List<PressPages.Candle> candles =
+        rows.get(
+            List.of(
+                after,
+                books.cards().edition(),
+                books.burns().edition(),
+                books.pieces().edition(),
+                books.holds().standing()),
+            () -> candles(books, designs.items()));
     String next = designs.next();
     return new PressPages.Overview(
         purpose(), candles, next == null ? "" : next, sheets(books), maker);
+  }
+
+  private static List<PressPages.Candle> candles(
+      Books books, List<CardVersion<CandleDesign>> designs) {
+    LabelReader reader = new LabelReader(books);
+    return designs.stream().map(design -> candle(reader, design.body())).toList();
   }
 
   private static PressPages.Candle candle(LabelReader reader, CandleDesign design) {

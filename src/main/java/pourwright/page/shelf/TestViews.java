@@ -16,6 +16,7 @@ import pourwright.burn.Reading;
 import pourwright.burn.Verdict;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Kept;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
 
@@ -23,6 +24,7 @@ import pourwright.work.BurnTest;
 final class TestViews {
   private static final int LISTED = 50;
   private final Desk desk;
+  private final Kept<Map<Long, String>> verdicts = new Kept<>();
 
   TestViews(Desk desk) {
     this.desk = desk;
@@ -35,8 +37,13 @@ final class TestViews {
             books -> {
               List<ShelfPage.Line> open = new ArrayList<>();
               List<ShelfPage.Line> closed = new ArrayList<>();
-              for (BurnTest test : books.burns().list(null, null, LISTED).items()) {
-                (test.closed() == null ? open : closed).add(line(books, test));
+              List<BurnTest> tests = books.burns().list(null, null, LISTED).items();
+              Map<Long, String> soFar =
+                  verdicts.get(books.burns().edition(), () -> verdicts(books, tests));
+              for (BurnTest test : tests) {
+                BurnTest.Closed close = test.closed();
+                String word = close == null ? soFar.getOrDefault(test.id(), "") : close.verdict();
+                (close == null ? open : closed).add(line(test, word));
               }
               List<ShelfPage.Line> burning =
                   books.burns().burning().stream().map(c -> burning(books, c)).toList();
@@ -48,9 +55,18 @@ final class TestViews {
             });
   }
 
-  private ShelfPage.Line line(Books books, BurnTest test) {
-    BurnTest.Closed closed = test.closed();
-    String word = closed == null ? verdict(books, test).outcome().word() : closed.verdict();
+  /** What the tests that go on have come to so far, by the facts of the shelf alone. */
+  private static Map<Long, String> verdicts(Books books, List<BurnTest> tests) {
+    Map<Long, String> words = new LinkedHashMap<>();
+    for (BurnTest test : tests) {
+      if (test.closed() == null) {
+        words.put(test.id(), verdict(books, test).outcome().word());
+      }
+    }
+    return words;
+  }
+
+  private ShelfPage.Line line(BurnTest test, String word) {
     return new ShelfPage.Line(
         "/shelf/test/" + test.id(),
         "Test " + test.id() + ": " + test.candle() + ", version " + test.candleVersion(),

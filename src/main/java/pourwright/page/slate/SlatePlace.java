@@ -3,11 +3,13 @@ package pourwright.page.slate;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Kept;
 import pourwright.page.Place;
 import pourwright.page.Said;
 import pourwright.page.Show;
@@ -26,6 +28,7 @@ public final class SlatePlace implements Place {
   private static final double PERCENT = 100;
   private final Desk desk;
   private final StockValues values = new StockValues();
+  private final Kept<List<SlatePage.Row>> rows = new Kept<>();
 
   /** The place, with the clock and zone of the studio. */
   public SlatePlace(Desk desk) {
@@ -64,7 +67,10 @@ public final class SlatePlace implements Place {
     return look(
         book -> {
           SlateReader reader = new SlateReader(book);
-          return new SlatePage(purpose(), typed.orElseGet(reader::settings), reader.rows());
+          return new SlatePage(
+              purpose(),
+              typed.orElseGet(reader::settings),
+              rows.get(book.edition(), reader::rows));
         });
   }
 
