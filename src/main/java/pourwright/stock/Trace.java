@@ -67,7 +67,9 @@ public final class Trace {
 
   /** Walks as from one start, from several at once; none of the starts is among what is reached. */
   public static Reached walk(
-      Collection<Node> starts, Function<Collection<Node>, Collection<Edge>> edges, boolean forward) {
+      Collection<Node> starts,
+      Function<Collection<Node>, Collection<Edge>> edges,
+      boolean forward) {
     Set<Node> seen = new LinkedHashSet<>(starts);
     Set<Edge> found = new LinkedHashSet<>();
     Collection<Node> frontier = List.copyOf(seen);

@@ -144,9 +144,7 @@ final class HoldSql implements HoldBook {
       starts.addAll(startsOf(hold.subject()));
     }
     Set<Long> stopped = new TreeSet<>();
-    starts.stream()
-        .filter(n -> n.kind() == Trace.Kind.PIECE)
-        .forEach(n -> stopped.add(n.id()));
+    starts.stream().filter(n -> n.kind() == Trace.Kind.PIECE).forEach(n -> stopped.add(n.id()));
     TraceSql trace = new TraceSql(handle);
     stopped.addAll(Trace.walk(starts, trace::onward, true).of(Trace.Kind.PIECE));
     for (Hold hold : standing) { // stops that piece alone, not what it is refilled as
@@ -180,13 +178,14 @@ final class HoldSql implements HoldBook {
 
   /** Pieces of a candle; where a vessel has the same code, each is asked whether it was poured. */
   private List<Trace.Node> candles(String code) {
+    List<Trace.Node> all =
+        nodes(Trace.Kind.PIECE, "SELECT piece_id FROM piece_now WHERE design = :code", code);
+    if (!isVessel(code)) {
+      return all;
+    }
     PieceSql pieces = new PieceSql(handle);
-    return nodes(Trace.Kind.PIECE, "SELECT piece_id FROM piece_now WHERE design = :code", code)
-        .stream()
-        .filter(
-            n ->
-                !isVessel(code)
-                    || pieces.piece(n.id()).flatMap(Piece::candle).filter(code::equals).isPresent())
+    return all.stream()
+        .filter(n -> pieces.piece(n.id()).flatMap(Piece::candle).filter(code::equals).isPresent())
         .toList();
   }
 

@@ -150,14 +150,6 @@ final class LotSql implements LotBook {
             .bindList(EmptyHandling.NULL_KEYWORD, "perishable", List.copyOf(perishable)));
   }
 
-  @Override
-  public List<Shelf> coded(String code) {
-    return inDrawingOrder(
-        handle
-            .createQuery(LEFT + " AND UPPER(l.code) = UPPER(:code)")
-            .bind("code", code));
-  }
-
   private static List<Shelf> inDrawingOrder(Query query) {
     Map<String, List<Shelf>> byMaterial = new TreeMap<>();
     query
@@ -233,10 +225,7 @@ final class LotSql implements LotBook {
 
   @Override
   public long newestMovement() {
-    return handle
-        .createQuery("SELECT COALESCE(MAX(id), 0) FROM movement")
-        .mapTo(Long.class)
-        .one();
+    return handle.createQuery("SELECT COALESCE(MAX(id), 0) FROM movement").mapTo(Long.class).one();
   }
 
   @Override

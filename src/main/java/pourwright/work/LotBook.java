@@ -43,9 +43,6 @@ public interface LotBook {
    */
   List<Shelf> toLookAt(LocalDate until, Collection<String> perishable);
 
-  /** Lots with something left by the code on the pack, in upper or lower case. */
-  List<Shelf> coded(String code);
-
   /** Lots newest first, emptied ones too; of one material when it is given. */
   PageOf<Shelf> list(@Nullable String material, @Nullable String after, int limit);
 

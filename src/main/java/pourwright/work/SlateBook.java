@@ -232,8 +232,7 @@ public final class SlateBook {
   }
 
   private Sourced money(String material, double usualUnits, TreeSet<String> unpriced) {
-    StockValue value =
-        looked.computeIfAbsent(material, m -> values.of(books, m, method, newest));
+    StockValue value = looked.computeIfAbsent(material, m -> values.of(books, m, method, newest));
     Optional<Sourced> perUnit = value.perUnit();
     if (perUnit.isEmpty()) {
       unpriced.add(cards.materials().get(material).name());

@@ -95,6 +95,8 @@ class MigrationsTest {
         "DROP TABLE after_sale",
         "DROP TABLE still_open",
         "DROP INDEX piece_now_latest",
+        "DROP INDEX piece_event_scrapped",
+        "DROP INDEX piece_event_graded",
         "DROP TRIGGER movement_balance");
     dropGuards(folder.database());
     try (SqliteStore store = SqliteStore.open(folder)) {

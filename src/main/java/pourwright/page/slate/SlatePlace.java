@@ -68,9 +68,7 @@ public final class SlatePlace implements Place {
         book -> {
           SlateReader reader = new SlateReader(book);
           return new SlatePage(
-              purpose(),
-              typed.orElseGet(reader::settings),
-              rows.get(book.edition(), reader::rows));
+              purpose(), typed.orElseGet(reader::settings), rows.get(book.edition(), reader::rows));
         });
   }
 

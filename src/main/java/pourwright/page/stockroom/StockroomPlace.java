@@ -223,7 +223,9 @@ public final class StockroomPlace implements Place {
   private void find(Context http) {
     String code = Optional.ofNullable(http.queryParam("lot")).orElse("").strip();
     Optional<Shelf> found =
-        desk.studio().look(books -> books.lots().coded(code)).stream().findFirst();
+        desk.studio().look(books -> books.lots().coded(code)).stream()
+            .filter(s -> s.onHand().isPositive())
+            .findFirst();
     if (found.isEmpty()) {
       Show.done(
           http,
