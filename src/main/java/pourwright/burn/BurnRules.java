@@ -23,6 +23,9 @@ public record BurnRules(String id, int samplesMin, List<Limit> limits) {
   private static final String FILE = "/data/burn_rules.csv";
   private static final int COLUMNS = 8;
 
+  /** The house's limits for one candle: a check burn. */
+  public static final String CHECK = "house-check";
+
   /** Copies the list. */
   public BurnRules {
     limits = List.copyOf(limits);
@@ -114,6 +117,8 @@ public record BurnRules(String id, int samplesMin, List<Limit> limits) {
       }
       Map<String, BurnRules> sets = new LinkedHashMap<>();
       limits.forEach((id, list) -> sets.put(id, new BurnRules(id, samplesMin(id), list)));
+      // one candle of a new lot, or of every so many pours, by the limits of the house
+      sets.put(CHECK, new BurnRules(CHECK, 1, limits.getOrDefault("house", List.of())));
       return sets;
     }
 

@@ -3,6 +3,8 @@ package pourwright.burn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import pourwright.quantity.Check;
+import pourwright.quantity.OutOfRange;
 
 /**
  * What it takes to prove a design for sale: the maker's own rule. The usual one is house, not law.
@@ -19,8 +21,48 @@ public record ProofRule(int fullLives, int casts, int pours, int thenEveryPour) 
     return new ProofRule(3, 2, 2, 20);
   }
 
-  /** What the samples so far stand on. */
-  public record Standing(int passedLives, int casts, int pours, boolean waxTight) {}
+  /** Checks that no number is below nothing. */
+  public ProofRule {
+    Check.between("full_lives", fullLives, 0, 1000);
+    Check.between("casts", casts, 0, 1000);
+    Check.between("pours", pours, 0, 1000);
+    Check.between("then_every_pour", thenEveryPour, 1, 10_000);
+  }
+
+  /**
+   * The rule as four whole numbers with spaces between, in the order of the record.
+   *
+   * @throws OutOfRange when the text is anything else
+   */
+  public static ProofRule of(String text) {
+    String[] parts = text.strip().split(" +", -1);
+    if (parts.length != 4 || !text.strip().matches("[0-9 ]{7,40}")) {
+      throw new OutOfRange(
+          "proof.rule", "'" + text + "' is not a rule of proof", "write four numbers: 3 2 2 20");
+    }
+    return new ProofRule(
+        Integer.parseInt(parts[0]),
+        Integer.parseInt(parts[1]),
+        Integer.parseInt(parts[2]),
+        Integer.parseInt(parts[3]));
+  }
+
+  /** As {@link #of} reads it. */
+  public String text() {
+    return fullLives + " " + casts + " " + pours + " " + thenEveryPour;
+  }
+
+  /**
+   * What the samples so far stand on.
+   *
+   * @param passedLives samples of passed tests burnt to their end
+   * @param casts different casts that they came from
+   * @param pours different pours
+   * @param toTheVeryEnd whether one of them burnt until it went out by itself or its wax was gone
+   * @param waxTight whether the vessel has been proved wax-tight
+   */
+  public record Standing(
+      int passedLives, int casts, int pours, boolean toTheVeryEnd, boolean waxTight) {}
 
   /** What is still missing, in sentences; empty when the design may be declared proved. */
   public List<String> missing(Standing now) {
@@ -29,6 +71,9 @@ public record ProofRule(int fullLives, int casts, int pours, int thenEveryPour) 
       missing.add("the vessel is not proved wax-tight yet");
     }
     lack(missing, now.passedLives(), fullLives, "passed full lives");
+    if (fullLives > 0 && !now.toTheVeryEnd()) {
+      missing.add("no sample was burnt to the very end");
+    }
     lack(missing, now.casts(), casts, "casts");
     lack(missing, now.pours(), pours, "pours");
     return missing;

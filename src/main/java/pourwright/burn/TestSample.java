@@ -1,6 +1,7 @@
 package pourwright.burn;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One candle under test, with its cycles in order.
@@ -54,6 +55,21 @@ public record TestSample(List<Cycle> cycles, End end) {
     /** True when the end was reached and nothing happened. */
     public boolean isGood() {
       return this == SELF_EXTINGUISHED || this == WAX_USED_UP || this == STOP_DEPTH;
+    }
+
+    /** True when it burnt on until nothing was left to burn. */
+    public boolean isTheVeryEnd() {
+      return this == SELF_EXTINGUISHED || this == WAX_USED_UP;
+    }
+
+    /** The end of that word, not yet for any other. */
+    public static End of(@Nullable String word) {
+      for (End end : values()) {
+        if (end.word.equals(word)) {
+          return end;
+        }
+      }
+      return "stopped for safety".equals(word) ? STOPPED_EARLY : NOT_YET;
     }
 
     /** True when the end itself fails the test. */

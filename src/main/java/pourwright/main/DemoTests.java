@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import pourwright.card.CandleDesign;
 import pourwright.work.BurnTest;
+import pourwright.work.Proving;
 import pourwright.work.RunBurnTest;
 
 /** Burn tests of the demo studio: most pass, some fail, and a word follows a pass. */
@@ -39,11 +40,21 @@ final class DemoTests {
                     design.code(), 1, "house", fails ? "a taller wick" : "for sale", samples))
             .made();
     List<BurnTest.Sample> placed = history.studio().look(books -> books.burns().samples(test.id()));
-    for (int cycle = 1; cycle <= CYCLES; cycle++) {
-      int number = cycle;
-      history.inDays(cycle, () -> burn(test.id(), placed, number, fails));
-    }
-    history.inDays(CYCLES + 1, () -> close(test, design, fails));
+    next(test, placed, 1, fails);
+  }
+
+  /** One cycle a working day: a weekend must not bring two of them together. */
+  private void next(BurnTest test, List<BurnTest.Sample> placed, int cycle, boolean fails) {
+    history.inDays(
+        1,
+        () -> {
+          if (cycle <= CYCLES) {
+            burn(test.id(), placed, cycle, fails);
+            next(test, placed, cycle + 1, fails);
+          } else {
+            close(test, fails);
+          }
+        });
   }
 
   private void burn(long test, List<BurnTest.Sample> samples, int number, boolean fails) {
@@ -57,7 +68,13 @@ final class DemoTests {
             .burnTests
             .look(history.act(), cycle.id(), look(look * 240.0 / looks, number, fails));
       }
-      history.studio().burnTests.putOut(history.act(), cycle.id(), "after four hours");
+      history
+          .studio()
+          .burnTests
+          .putOut(
+              history.act(),
+              cycle.id(),
+              number == CYCLES && !fails ? "self_extinguished" : "after four hours");
     }
   }
 
@@ -84,17 +101,21 @@ final class DemoTests {
         "");
   }
 
-  private void close(BurnTest test, CandleDesign design, boolean fails) {
+  private void close(BurnTest test, boolean fails) {
     String reasons = fails ? "flame height above the house limit of 75 mm" : "every look inside";
     history.studio().burnTests.close(history.act(), test.id(), fails ? "fail" : "pass", reasons);
     if (!fails) {
-      history
-          .studio()
-          .burnTests
-          .word(
-              history.act(),
-              new RunBurnTest.Word(
-                  design.code(), 1, test.id(), true, "Three candles, three cycles, my rule."));
+      // her own rule: the demo's tests burn three candles of one pour
+      history.studio().saveSetting.run(history.act(), Proving.RULE, "3 1 1 20");
+      if (history.studio().look(b -> new Proving(b).missing(test.candle(), 1)).isEmpty()) {
+        history
+            .studio()
+            .burnTests
+            .word(
+                history.act(),
+                new RunBurnTest.Word(
+                    test.candle(), 1, test.id(), true, "Three candles, three cycles, my rule."));
+      }
     }
   }
 }

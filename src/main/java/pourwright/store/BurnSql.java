@@ -138,6 +138,22 @@ final class BurnSql implements BurnBook {
   }
 
   @Override
+  public List<Long> passedPieces() {
+    return handle
+        .createQuery(
+            """
+            SELECT DISTINCT s.piece_id FROM burn_sample s
+            JOIN burn_test_close k ON k.test_id = s.test_id AND k.verdict = 'pass'
+            WHERE s.piece_id IS NOT NULL
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = s.deed_id)
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = k.deed_id)
+            ORDER BY s.piece_id
+            """)
+        .mapTo(Long.class)
+        .list();
+  }
+
+  @Override
   public List<BurnTest.Sample> samples(long test) {
     return handle
         .createQuery(

@@ -20,6 +20,9 @@ public interface BurnBook {
   /** Tests that a piece was a sample of, oldest first. */
   List<BurnTest> ofPiece(long piece);
 
+  /** Pieces that were samples of tests closed as passed. */
+  List<Long> passedPieces();
+
   /** Samples of a test. */
   List<BurnTest.Sample> samples(long test);
 

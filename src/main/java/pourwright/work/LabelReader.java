@@ -88,6 +88,7 @@ public final class LabelReader {
     }
     Set<String> notProved = new LinkedHashSet<>();
     made.forEach(m -> notProved.addAll(proved.against(m)));
+    notProved.addAll(new Proving(books).freshLotsOf(pieces.stream().map(Piece::id).toList()));
     SaleGate gate =
         new SaleGate(
             missing,

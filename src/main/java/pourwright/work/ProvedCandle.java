@@ -63,9 +63,29 @@ final class ProvedCandle {
         nearest = differences;
       }
     }
-    return nearest == null
-        ? List.of("the cards that the word on this candle stands on are not on file")
-        : nearest;
+    if (nearest == null) {
+      return List.of("the cards that the word on this candle stands on are not on file");
+    }
+    List<String> all = new ArrayList<>(nearest);
+    then(word.get())
+        .ifPresent(
+            then ->
+                all.addAll(
+                    new ChangedSince(books, materials).of(then, began(word.get()), cards)));
+    return all;
+  }
+
+  private Instant began(BurnTest.Proof word) {
+    Optional<BurnTest> test =
+        word.test() == null ? Optional.empty() : books.burns().test(word.test());
+    return test.map(BurnTest::startedAt).orElse(word.at());
+  }
+
+  private Optional<CandleCards> then(BurnTest.Proof word) {
+    return books
+        .cards()
+        .version(Drawers.CANDLE, word.candle(), word.candleVersion())
+        .flatMap(candle -> CandleCards.at(books, candle, began(word)));
   }
 
   /** The combinations that were burnt for a word. */

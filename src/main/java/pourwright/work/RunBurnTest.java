@@ -218,7 +218,10 @@ public final class RunBurnTest {
   public record Word(
       String candle, int candleVersion, @Nullable Long test, boolean proved, String statement) {}
 
-  /** Gives a word on a design; proving needs a test of that design that was closed as passed. */
+  /**
+   * Gives a word on a design; proving needs a test of that design that was closed as passed, and
+   * all that her rule of proof asks for.
+   */
   public Outcome<BurnTest.Proof> word(Act act, Word word) {
     return doing.once(
         act,
@@ -231,6 +234,16 @@ public final class RunBurnTest {
                 Reason.INPUT_CANNOT_BE,
                 "no passed burn test of " + word.candle() + " stands behind this",
                 "close a test of this version with a pass first");
+          }
+          List<String> missing =
+              word.proved()
+                  ? new Proving(turn.books()).missing(word.candle(), word.candleVersion())
+                  : List.of();
+          if (!missing.isEmpty()) {
+            return Outcome.refused(
+                Reason.INPUT_CANNOT_BE,
+                "not proved yet: " + String.join("; ", missing),
+                "burn what is missing, or change your rule of proof on the test shelf");
           }
           Deed deed = turn.deed(new Subject(Subject.Kind.CARD, "candle/" + word.candle()));
           BurnTest.Proof proof =

@@ -1,6 +1,7 @@
 package pourwright.burn;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import pourwright.burn.LiveLimit.Call;
 import pourwright.burn.ProofRule.Asks;
 import pourwright.burn.ProofRule.Change;
 import pourwright.burn.ProofRule.Standing;
+import pourwright.quantity.OutOfRange;
 
 /** Burn rate from the scale, live limits, and the maker's rule to prove a design. */
 class BurnRateTest {
@@ -78,10 +80,21 @@ class BurnRateTest {
   @Test
   void theHouseRuleSaysWhatIsStillMissing() {
     ProofRule rule = ProofRule.house();
-    assertThat(rule.missing(new Standing(3, 2, 2, true))).isEmpty();
-    assertThat(rule.missing(new Standing(2, 2, 2, true)))
+    assertThat(rule.missing(new Standing(3, 2, 2, true, true))).isEmpty();
+    assertThat(rule.missing(new Standing(2, 2, 2, true, true)))
         .containsExactly("2 of 3 passed full lives");
-    assertThat(rule.missing(new Standing(3, 1, 1, false))).hasSize(3);
+    assertThat(rule.missing(new Standing(3, 1, 1, true, false))).hasSize(3);
+    assertThat(rule.missing(new Standing(3, 2, 2, false, true)))
+        .containsExactly("no sample was burnt to the very end");
+  }
+
+  @Test
+  void theRuleIsHersToSetAndIsReadBack() {
+    ProofRule own = ProofRule.of("5 3 2 12");
+    assertThat(own).isEqualTo(new ProofRule(5, 3, 2, 12));
+    assertThat(ProofRule.of(own.text())).isEqualTo(own);
+    assertThatThrownBy(() -> ProofRule.of("three")).hasMessageContaining("rule of proof");
+    assertThatThrownBy(() -> ProofRule.of("3 2 2 0")).isInstanceOf(OutOfRange.class);
   }
 
   /** House: a new lot asks for one check burn, anything else that is changed for a new test. */

@@ -494,6 +494,8 @@ abstract class BooksContract {
     var word = new RunBurnTest.Word("rain-bollard", 1, test, true, "burns well");
     assertThat(reason(studio.burnTests.word(act(), word))).isEqualTo(Reason.INPUT_CANNOT_BE);
     studio.burnTests.close(act(), test, "pass", "all looks within the rules");
+    assertThat(reason(studio.burnTests.word(act(), word))).isEqualTo(Reason.INPUT_CANNOT_BE);
+    studio.saveSetting.run(act(), "proof.rule", "0 0 0 20");
     studio.burnTests.word(act(), word);
     assertThat(see(b -> b.burns().proof("rain-bollard", 1).orElseThrow().proved()).it()).isTrue();
   }

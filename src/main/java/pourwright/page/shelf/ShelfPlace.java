@@ -72,6 +72,7 @@ public final class ShelfPlace implements Place {
     burning.addTo(routes);
     runs.addTo(routes);
     new NextRoutes().addTo(routes);
+    new RuleRoutes(desk).addTo(routes);
   }
 
   static long number(String text) {
@@ -90,6 +91,7 @@ public final class ShelfPlace implements Place {
     }
     Map<String, String> rules = new LinkedHashMap<>();
     rules.put("house", "house rules");
+    rules.put(BurnRules.CHECK, "house rules, one candle: a check burn of a new lot");
     BurnRules.known().forEach(r -> rules.putIfAbsent(r, "limits after " + r));
     return new NewTestPage(form, candles, rules);
   }

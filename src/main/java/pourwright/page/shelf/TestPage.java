@@ -16,7 +16,9 @@ import pourwright.page.Form;
  * @param limits the limits it is judged by, each with its source
  * @param plots readings over time
  * @param word what was said for or against the design, or an empty string
- * @param mayProve whether the maker may declare it proved now
+ * @param mayProve whether the test was closed as passed
+ * @param rule her rule of proof in words
+ * @param missing what the rule still asks for, in sentences
  */
 public record TestPage(
     Form form,
@@ -29,12 +31,14 @@ public record TestPage(
     List<List<String>> limits,
     List<Plot> plots,
     String word,
-    boolean mayProve) {
+    boolean mayProve,
+    String rule,
+    List<String> missing) {
 
   /** Initials are asked for once a page; forms below the first take those of the device. */
   public TestPage with(Form other) {
     return new TestPage(
-        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve);
+        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve, rule, missing);
   }
 
   /**

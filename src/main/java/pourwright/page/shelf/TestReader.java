@@ -7,17 +7,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.burn.Reading;
 import pourwright.burn.TestSample;
 import pourwright.burn.TestSample.End;
 import pourwright.work.Books;
+import pourwright.work.BurnLife;
 import pourwright.work.BurnTest;
 
 /** Reads a burn test from the books in the form that the judge takes. */
 final class TestReader {
   /** House: a candle rests this long before it is lit again. */
-  static final Duration REST = Duration.ofHours(4);
+  static final Duration REST = BurnLife.REST;
 
   /** When the bell calls for a reading, minutes since lighting. */
   static final List<Integer> BELLS_MIN = List.of(60, 120, 180, 240);
@@ -54,16 +56,7 @@ final class TestReader {
 
     /** How its life ended, by the last cycle's words. */
     End end() {
-      if (cycles.isEmpty()) {
-        return End.NOT_YET;
-      }
-      String ended = cycles.get(cycles.size() - 1).cycle.ended();
-      for (End end : End.values()) {
-        if (end.word().equals(ended)) {
-          return end;
-        }
-      }
-      return "stopped for safety".equals(ended) ? End.STOPPED_EARLY : End.NOT_YET;
+      return BurnLife.end(cycles.stream().map(Burnt::cycle).toList());
     }
 
     Optional<Burnt> burning() {
@@ -81,11 +74,12 @@ final class TestReader {
     List<Sample> samples = new ArrayList<>();
     for (BurnTest.Sample sample : books.burns().samples(test)) {
       List<Burnt> burnt = new ArrayList<>();
-      @Nullable Instant lastOut = null;
-      for (BurnTest.Cycle cycle : books.burns().cycles(sample.id())) {
-        boolean early = lastOut != null && cycle.litAt().isBefore(lastOut.plus(REST));
-        burnt.add(new Burnt(cycle, books.burns().seen(cycle.id()), early));
-        lastOut = cycle.endedAt() == null ? lastOut : cycle.endedAt();
+      List<BurnTest.Cycle> cycles = books.burns().cycles(sample.id());
+      Set<Long> early = BurnLife.litEarly(cycles);
+      boolean unrested = BurnLife.wentOnTestUnrested(books, sample);
+      for (BurnTest.Cycle cycle : cycles) {
+        boolean nothing = unrested || early.contains(cycle.id());
+        burnt.add(new Burnt(cycle, books.burns().seen(cycle.id()), nothing));
       }
       samples.add(new Sample(sample, burnt));
     }

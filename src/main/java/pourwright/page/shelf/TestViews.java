@@ -19,6 +19,7 @@ import pourwright.page.Form;
 import pourwright.page.Kept;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
+import pourwright.work.Proving;
 
 /** Makes the pages of tests out of what the books hold. */
 final class TestViews {
@@ -47,11 +48,15 @@ final class TestViews {
               }
               List<ShelfPage.Line> burning =
                   books.burns().burning().stream().map(c -> burning(books, c)).toList();
-              List<ShelfPage.Line> designs =
-                  books.cards().all(pourwright.work.Drawers.CANDLE).stream()
-                      .map(c -> design(books, c.code(), c.version(), c.body().name()))
-                      .toList();
-              return new ShelfPage(purpose, burning, open, closed, designs, !designs.isEmpty());
+              List<ShelfPage.Line> designs = new ProofViews(desk, books).designs();
+              return new ShelfPage(
+                  purpose,
+                  burning,
+                  open,
+                  closed,
+                  designs,
+                  new Proving(books).freshLots(),
+                  !designs.isEmpty());
             });
   }
 
@@ -83,20 +88,6 @@ final class TestViews {
         "lit at " + desk.clockTime(cycle.litAt()) + ", " + minutes(cycle) + " min ago",
         "burns",
         "warn");
-  }
-
-  private ShelfPage.Line design(Books books, String code, int version, String name) {
-    Optional<BurnTest.Proof> proof = books.burns().proof(code, version);
-    String title = name + " (" + code + ", version " + version + ")";
-    if (proof.isEmpty()) {
-      return new ShelfPage.Line("", title, "no word given yet", "not proved", "plain");
-    }
-    BurnTest.Proof word = proof.get();
-    String detail = word.statement() + " · " + word.by() + ", " + desk.dayAndTime(word.at());
-    boolean limited = word.statement().startsWith("limited to");
-    String badge = !word.proved() ? "withdrawn" : limited ? "limited" : "proved for sale";
-    return new ShelfPage.Line(
-        "", title, detail, badge, !word.proved() ? "stop" : limited ? "warn" : "good");
   }
 
   static Verdict verdict(Books books, BurnTest test) {
@@ -159,7 +150,9 @@ final class TestViews {
         proof
             .map(p -> (p.proved() ? "" : "withdrawn: ") + p.statement() + " (" + p.by() + ")")
             .orElse(""),
-        closed != null && closed.verdict().equals("pass"));
+        closed != null && closed.verdict().equals("pass"),
+        ProofViews.rule(books),
+        new Proving(books).missing(test.candle(), test.candleVersion()));
   }
 
   private TestPage.VerdictView verdict(Verdict verdict, int samples) {

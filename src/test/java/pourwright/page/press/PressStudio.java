@@ -6,8 +6,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
@@ -50,6 +52,10 @@ final class PressStudio {
   final Desk desk;
   final Studio studio;
   final CandleDesign candle;
+
+  /** What every pour draws 100 g of: lots by material. */
+  final Map<String, Long> draws = new LinkedHashMap<>();
+
   private int key;
 
   /** A clock that only moves when told. */
@@ -169,11 +175,22 @@ final class PressStudio {
       studio.advancePieces.run(act(), AdvancePieces.Request.of(ids, step));
     }
     Batch pour = studio.beginPour.run(act(), new BeginPour.Request(candle.code(), count, 0)).made();
-    String wax = DemoCards.book().pour(now.pour()).waxes().get(0).material();
-    lot(wax, "W-" + pour.id());
-    studio.drawForBatch.run(
-        act(),
-        new DrawForBatch.Request(pour.id(), wax, null, pourwright.stock.Amount.ofGrams(200)));
+    if (draws.isEmpty()) {
+      String wax = DemoCards.book().pour(now.pour()).waxes().get(0).material();
+      lot(wax, "W-" + pour.id());
+      studio.drawForBatch.run(
+          act(),
+          new DrawForBatch.Request(pour.id(), wax, null, pourwright.stock.Amount.ofGrams(200)));
+    }
+    draws.forEach(
+        (material, lot) ->
+            studio
+                .drawForBatch
+                .run(
+                    act(),
+                    new DrawForBatch.Request(
+                        pour.id(), material, lot, pourwright.stock.Amount.ofGrams(100)))
+                .made());
     studio.finishPour.run(
         act(),
         new FinishPour.Request(
@@ -212,6 +229,7 @@ final class PressStudio {
       }
     }
     studio.burnTests.close(act(), test.id(), "pass", "every look inside").made();
+    studio.saveSetting.run(act(), "proof.rule", "1 1 1 20").made();
     studio
         .burnTests
         .word(
@@ -259,11 +277,13 @@ final class PressStudio {
         .made();
   }
 
-  void lot(String material, String code) {
-    studio
+  long lot(String material, String code) {
+    return studio
         .receiveLot
         .run(act(), ReceiveLot.Request.of(material, code, pourwright.stock.Amount.ofGrams(1000)))
-        .made();
+        .made()
+        .lot()
+        .id();
   }
 
   /** Who stands on the label, as settings. */

@@ -166,12 +166,26 @@ class ShelfBrowserTest extends BrowserTest {
     page.locator("main form[action$='/close'] input[name=by]").fill("mo");
     page.locator("main form[action$='/close'] button").click();
     that(page, ".said").containsText("Closed: pass.");
-    page.locator("input[value=proved]").check();
-    page.locator("#why").fill("two lives, no flame above 38 mm");
+    that(page, "main").containsText("Still missing before it may be proved");
+    that(page, "main").containsText("the vessel is not proved wax-tight yet");
+    that(page, "main").containsText("2 of 3 passed full lives");
+    that(page, "main").containsText("0 of 2 casts");
+    assertThat(page.locator("input[value=proved]").count()).isZero();
+    page.locator("input[value=withdrawn]").check();
+    page.locator("#why").fill("two lives are not enough");
     page.locator("main form[action$='/word'] input[name=by]").fill("mo");
     page.locator("main form[action$='/word'] button").click();
     page.navigate(base + "/shelf");
-    that(page, "main").containsText("proved for sale");
+    that(page, "main").containsText("withdrawn");
+    page.locator("a[href='/shelf/rule']").click();
+    page.locator("#lives").fill("4");
+    page.locator("main form input[name=by]").fill("mo");
+    page.locator("main form button").click();
+    that(page, ".said").containsText("Your rule of proof is set.");
+    page.navigate(base + "/shelf/rule");
+    assertThat(page.locator("#lives").inputValue()).isEqualTo("4");
+    assertThat(axe(page)).isEmpty();
+    page.navigate(base + "/shelf");
     assertThat(axe(page)).isEmpty();
     page.navigate(base + "/shelf/test/1");
     assertThat(axe(page)).isEmpty();
@@ -290,6 +304,7 @@ class ShelfBrowserTest extends BrowserTest {
             "/shelf/test/1",
             "/shelf/cycle/1",
             "/shelf/simulate",
+            "/shelf/rule",
             "/shelf/next")) {
       page.navigate(base + path);
       Object wide = page.evaluate("document.documentElement.scrollWidth");

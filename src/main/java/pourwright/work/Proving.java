@@ -1,0 +1,183 @@
+package pourwright.work;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import pourwright.batch.BatchKind;
+import pourwright.burn.ProofRule;
+import pourwright.burn.TestSample;
+import pourwright.card.CandleDesign;
+import pourwright.material.Material;
+import pourwright.material.MaterialKind;
+import pourwright.quantity.OutOfRange;
+import pourwright.stock.Lot;
+import pourwright.stock.Shelf;
+import pourwright.stock.Trace.Edge;
+import pourwright.stock.Trace.Kind;
+import pourwright.stock.Trace.Node;
+
+/**
+ * What it still takes to declare a design proved, by the maker's own rule; what a change of it asks
+ * for; and which lots of wax, oil and wick were never burnt.
+ */
+public final class Proving {
+  /** The setting that holds her rule, as {@link ProofRule#text} writes it. */
+  public static final String RULE = "proof.rule";
+
+  private static final Set<MaterialKind> CHECKED =
+      Set.of(MaterialKind.WAX, MaterialKind.FRAGRANCE, MaterialKind.WICK);
+  private static final int TESTS = 200;
+
+  private final Books books;
+
+  /** Reads these books. */
+  public Proving(Books books) {
+    this.books = books;
+  }
+
+  /** Her rule; the house's where she set none or what is set cannot be read. */
+  public ProofRule rule() {
+    try {
+      return books.settings().value(RULE).map(ProofRule::of).orElse(ProofRule.house());
+    } catch (OutOfRange e) {
+      return ProofRule.house();
+    }
+  }
+
+  /** What the passed tests of a version of a candle's card stand on. */
+  public ProofRule.Standing standing(String candle, int version) {
+    int lives = 0;
+    boolean veryEnd = false;
+    Set<Long> casts = new LinkedHashSet<>();
+    Set<Long> pours = new LinkedHashSet<>();
+    for (BurnTest test : books.burns().list(candle, null, TESTS).items()) {
+      BurnTest.Closed closed = test.closed();
+      if (test.candleVersion() != version || closed == null || !closed.verdict().equals("pass")) {
+        continue;
+      }
+      for (BurnTest.Sample sample : books.burns().samples(test.id())) {
+        List<BurnTest.Cycle> cycles = books.burns().cycles(sample.id());
+        TestSample.End end = BurnLife.end(cycles);
+        boolean counts =
+            end.isGood()
+                && BurnLife.litEarly(cycles).isEmpty()
+                && !BurnLife.wentOnTestUnrested(books, sample);
+        if (counts) {
+          lives++;
+          veryEnd |= end.isTheVeryEnd();
+          batches(sample, casts, pours);
+        }
+      }
+    }
+    return new ProofRule.Standing(lives, casts.size(), pours.size(), veryEnd, isWaxTight(candle));
+  }
+
+  private boolean isWaxTight(String candle) {
+    Optional<CardVersion<CandleDesign>> card = books.cards().current(Drawers.CANDLE, candle);
+    return card.isEmpty() || books.pieces().designHeldWax(card.get().body().vessel());
+  }
+
+  private void batches(BurnTest.Sample sample, Set<Long> casts, Set<Long> pours) {
+    if (sample.piece() == null) {
+      return; // a candle that was never in the books: nobody knows what it came from
+    }
+    for (Edge edge : books.trace().back(List.of(new Node(Kind.PIECE, sample.piece())))) {
+      books
+          .batches()
+          .batch(edge.from().id())
+          .ifPresent(b -> (b.plan().kind() == BatchKind.CAST ? casts : pours).add(b.id()));
+    }
+  }
+
+  /** What is still missing before a version may be declared proved, in sentences. */
+  public List<String> missing(String candle, int version) {
+    return rule().missing(standing(candle, version));
+  }
+
+  /**
+   * Where the cards as they are now differ from what was burnt: each asks for a new test. Empty
+   * where no word stands, and where nothing changed.
+   */
+  public List<String> changes(String candle) {
+    Optional<CandleCards> now = CandleCards.now(books, candle);
+    if (now.isEmpty()) {
+      return List.of();
+    }
+    ProvedCandle proved = new ProvedCandle(books, Drawers.materials(books));
+    Optional<BurnTest.Proof> word = proved.word(candle, now.get().candle().version());
+    return word.filter(BurnTest.Proof::proved).isEmpty() ? List.of() : proved.against(now.get());
+  }
+
+  /** Lots with something left of wax, oil or wick that no passed test has burnt yet, in words. */
+  public List<String> freshLots() {
+    Set<Long> burnt = burntLots();
+    List<String> fresh = new ArrayList<>();
+    for (Shelf shelf : books.lots().allShelves()) {
+      if (isChecked(shelf.lot()) && !burnt.contains(shelf.lot().id())) {
+        fresh.add(words(shelf.lot()));
+      }
+    }
+    return fresh;
+  }
+
+  /** Lots that these pieces were made of and no passed test has burnt yet, in words. */
+  List<String> freshLotsOf(List<Long> pieces) {
+    if (pieces.isEmpty()) {
+      return List.of();
+    }
+    Set<Long> burnt = null;
+    List<String> fresh = new ArrayList<>();
+    for (long id : lotsOf(pieces)) {
+      Optional<Lot> lot = books.lots().shelf(id).map(Shelf::lot).filter(this::isChecked);
+      if (lot.isPresent()) {
+        burnt = burnt == null ? burntLots() : burnt;
+        if (!burnt.contains(id)) {
+          fresh.add(words(lot.get()));
+        }
+      }
+    }
+    return fresh;
+  }
+
+  private boolean isChecked(Lot lot) {
+    return books
+        .cards()
+        .current(Drawers.MATERIAL, lot.material())
+        .map(CardVersion::body)
+        .map(Material::kind)
+        .filter(CHECKED::contains)
+        .isPresent();
+  }
+
+  private static String words(Lot lot) {
+    return "lot " + lot.code() + " of " + lot.material() + ": one check burn before its first sale";
+  }
+
+  private Set<Long> burntLots() {
+    return lotsOf(books.burns().passedPieces());
+  }
+
+  /** The lots behind pieces, all walked at once. */
+  private Set<Long> lotsOf(Collection<Long> pieces) {
+    Set<Node> seen = new LinkedHashSet<>();
+    pieces.forEach(p -> seen.add(new Node(Kind.PIECE, p)));
+    Set<Long> lots = new LinkedHashSet<>();
+    Set<Node> frontier = new LinkedHashSet<>(seen);
+    while (!frontier.isEmpty()) {
+      Set<Node> next = new LinkedHashSet<>();
+      for (Edge edge : books.trace().back(frontier)) {
+        if (seen.add(edge.from())) {
+          next.add(edge.from());
+          if (edge.from().kind() == Kind.LOT) {
+            lots.add(edge.from().id());
+          }
+        }
+      }
+      frontier = next;
+    }
+    return lots;
+  }
+}

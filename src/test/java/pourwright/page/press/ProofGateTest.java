@@ -1,0 +1,146 @@
+package pourwright.page.press;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.batch.Piece;
+import pourwright.card.CandleDesign;
+import pourwright.work.BurnTest;
+import pourwright.work.Drawers;
+import pourwright.work.Outcome;
+import pourwright.work.Proving;
+import pourwright.work.RunBurnTest;
+
+/** A word for sale stands on her rule; a change asks for a new test, a new lot for a check burn. */
+class ProofGateTest {
+  private PressStudio press;
+  private BurnTest first;
+
+  @BeforeEach
+  void threeCandlesOfOneCastAndOnePourAreBurnt(@TempDir Path folder) {
+    press = new PressStudio(folder);
+    press.sheets("2026-01", PressStudio.OIL);
+    press.draws.put(wax(), press.lot(wax(), "W-1"));
+    first = press.prove(press.candles(3), 3, 4);
+    press.clock.move(Duration.ofDays(1));
+  }
+
+  private String wax() {
+    return press
+        .studio
+        .look(b -> b.cards().current(Drawers.POUR, press.candle.pour()))
+        .orElseThrow()
+        .body()
+        .waxes()
+        .get(0)
+        .material();
+  }
+
+  private Outcome<BurnTest.Proof> sign() {
+    return press.studio.burnTests.word(
+        press.act(), new RunBurnTest.Word(press.candle.code(), 1, first.id(), true, "My rule."));
+  }
+
+  private List<String> changes() {
+    return press.studio.look(b -> new Proving(b).changes(press.candle.code()));
+  }
+
+  /** House: 3 full lives over 2 casts and 2 pours, one to the very end; hers to set. */
+  @Test
+  void theRuleIsAskedAndSaysWhatIsMissing() {
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "3 2 2 20");
+    assertThat(sign()).isInstanceOf(Outcome.Refused.class);
+    assertThat(((Outcome.Refused<BurnTest.Proof>) sign()).sentence())
+        .isEqualTo("not proved yet: 1 of 2 casts; 1 of 2 pours");
+    press.prove(press.candles(1), 1, 4);
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "3 2 2 20");
+    assertThat(sign()).isInstanceOf(Outcome.Done.class);
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "5 2 2 20");
+    assertThat(((Outcome.Refused<BurnTest.Proof>) sign()).sentence())
+        .contains("4 of 5 passed full lives");
+  }
+
+  @Test
+  void aNewLotOfWaxAsksForOneCheckBurnBeforeItsFirstSale() {
+    Piece old = press.candles(1).get(0);
+    assertThat(press.label(old.mark()).gate().reasons()).isEmpty();
+    press.draws.put(wax(), press.lot(wax(), "W-2"));
+    List<Piece> fresh = press.candles(2);
+    assertThat(press.label(fresh.get(0).mark()).gate().notProved())
+        .containsExactly("lot W-2 of " + wax() + ": one check burn before its first sale");
+    List<String> listed = press.studio.look(b -> new Proving(b).freshLots());
+    assertThat(listed).anySatisfy(l -> assertThat(l).startsWith("lot W-2 of " + wax()));
+    assertThat(listed).noneSatisfy(l -> assertThat(l).startsWith("lot W-1"));
+    press.prove(fresh.subList(1, 2), 1, 4);
+    assertThat(press.label(fresh.get(0).mark()).gate().reasons()).isEmpty();
+  }
+
+  @Test
+  void anotherRestAsksForANewTest() {
+    assertThat(changes()).isEmpty();
+    CandleDesign d = press.candle;
+    press.save(
+        Drawers.CANDLE,
+        d.code(),
+        new CandleDesign(
+            d.code(),
+            d.name(),
+            d.vessel(),
+            d.mix(),
+            d.finish(),
+            d.pour(),
+            d.wicks(),
+            d.headspaceMm(),
+            2.0,
+            d.piecesPerBox(),
+            d.boxed(),
+            d.note()));
+    assertThat(changes()).singleElement().asString().startsWith("rest of 2.0 days, proved with ");
+  }
+
+  @Test
+  void aChangedSafetySheetAsksForANewTest() {
+    press.sheet(wax(), "2026-04", "");
+    assertThat(changes())
+        .containsExactly("safety sheet of " + wax() + " 2026-04, proved with 2026-01");
+  }
+
+  @Test
+  void aLifeThatWasLitBeforeItsRestWasOverDoesNotCount() {
+    Piece piece = press.candles(1).get(0);
+    RunBurnTest tests = press.studio.burnTests;
+    BurnTest test =
+        tests
+            .begin(
+                press.act(),
+                new RunBurnTest.Request(
+                    press.candle.code(),
+                    1,
+                    "house",
+                    "in a hurry",
+                    List.of(new RunBurnTest.NewSample("A", piece.id()))))
+            .made();
+    int before = lives();
+    long sample = press.studio.look(b -> b.burns().samples(test.id()).get(0).id());
+    for (int i = 0; i < 2; i++) {
+      long cycle = tests.light(press.act(), test.id(), sample).made().id();
+      press.clock.move(Duration.ofHours(2));
+      tests.putOut(press.act(), cycle, "self_extinguished").made();
+      press.clock.move(Duration.ofHours(3));
+    }
+    tests.close(press.act(), test.id(), "pass", "in a hurry").made();
+    assertThat(lives()).isEqualTo(before);
+  }
+
+  private int lives() {
+    return press
+        .studio
+        .look(b -> new Proving(b).standing(press.candle.code(), 1))
+        .passedLives();
+  }
+}
