@@ -53,7 +53,9 @@ final class ChangedSince {
     return lids.isEmpty() ? "none" : String.join(", ", lids);
   }
 
-  /** What is packed with a candle and closes or lines it, by its name: no card has a field for it. */
+  /**
+   * What is packed with a candle and closes or lines it, by its name: no card has a field for it.
+   */
   private Set<String> lids(CandleCards cards) {
     Set<String> lids = new LinkedHashSet<>();
     for (Packed packed : cards.candle().body().boxed()) {
@@ -63,6 +65,11 @@ final class ChangedSince {
       }
     }
     return lids;
+  }
+
+  /** A sheet that was only issued again, with the same composition, is no other candle. */
+  private static boolean sameComposition(HazardSheet then, HazardSheet now) {
+    return then.lines().equals(now.lines()) && then.restIsHarmless() == now.restIsHarmless();
   }
 
   private void sheets(ResolvedPour pour, Instant began, List<String> changes) {
@@ -78,7 +85,7 @@ final class ChangedSince {
       books.cards().history(Drawers.SHEET, code).stream()
           .filter(v -> !v.at().isAfter(began))
           .findFirst()
-          .filter(v -> !v.body().equals(now.get().body()))
+          .filter(v -> !sameComposition(v.body(), now.get().body()))
           .ifPresent(
               v ->
                   changes.add(

@@ -70,8 +70,7 @@ final class ProvedCandle {
     then(word.get())
         .ifPresent(
             then ->
-                all.addAll(
-                    new ChangedSince(books, materials).of(then, began(word.get()), cards)));
+                all.addAll(new ChangedSince(books, materials).of(then, began(word.get()), cards)));
     return all;
   }
 

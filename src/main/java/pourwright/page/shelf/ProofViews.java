@@ -63,7 +63,11 @@ final class ProofViews {
     List<String> changes = proving.changes(card.code());
     if (!changes.isEmpty()) {
       return new ShelfPage.Line(
-          "", title, said + " · changed since: " + String.join("; ", changes), "needs a new test", "warn");
+          "",
+          title,
+          said + " · changed since: " + String.join("; ", changes),
+          "needs a new test",
+          "warn");
     }
     boolean limited = given.statement().startsWith("limited to");
     return new ShelfPage.Line(

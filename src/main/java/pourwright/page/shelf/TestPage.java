@@ -38,7 +38,8 @@ public record TestPage(
   /** Initials are asked for once a page; forms below the first take those of the device. */
   public TestPage with(Form other) {
     return new TestPage(
-        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve, rule, missing);
+        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve, rule,
+        missing);
   }
 
   /**

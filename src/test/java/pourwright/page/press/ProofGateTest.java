@@ -105,7 +105,9 @@ class ProofGateTest {
 
   @Test
   void aChangedSafetySheetAsksForANewTest() {
-    press.sheet(wax(), "2026-04", "");
+    press.sheet(wax(), "2026-03", "");
+    assertThat(changes()).isEmpty();
+    press.sheet(wax(), "2026-04", PressStudio.OIL);
     assertThat(changes())
         .containsExactly("safety sheet of " + wax() + " 2026-04, proved with 2026-01");
   }
@@ -138,9 +140,6 @@ class ProofGateTest {
   }
 
   private int lives() {
-    return press
-        .studio
-        .look(b -> new Proving(b).standing(press.candle.code(), 1))
-        .passedLives();
+    return press.studio.look(b -> new Proving(b).standing(press.candle.code(), 1)).passedLives();
   }
 }
