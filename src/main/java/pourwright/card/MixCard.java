@@ -49,12 +49,30 @@ public record MixCard(
    * @param by mass or volume
    * @param powder parts of powder, above 0
    * @param water parts of water, above 0
+   * @param powderTo parts of powder at the drier end, where it is mixed to consistency, above
+   *     {@code powder}; null for one ratio
    */
-  public record Ratio(By by, double powder, double water) {
+  public record Ratio(By by, double powder, double water, @Nullable Double powderTo) {
+    /** One ratio. */
+    public Ratio(By by, double powder, double water) {
+      this(by, powder, water, null);
+    }
+
     /** Checks that both parts are above zero. */
     public Ratio {
       Check.between("ratio/powder", powder, 0.01, 1000);
       Check.between("ratio/water", water, 0.01, 1000);
+      if (powderTo != null && !(powderTo > powder && powderTo <= 1000)) {
+        throw new OutOfRange(
+            "ratio_powder_to",
+            "the drier end has no more powder than the wetter one",
+            "write the smaller number first: 3 to 4");
+      }
+    }
+
+    /** Parts of powder with the least water. */
+    double driest() {
+      return powderTo == null ? powder : powderTo;
     }
   }
 
@@ -129,11 +147,21 @@ public record MixCard(
   }
 
   /**
-   * The mix with what the materials say, for the calculator.
+   * The mix with what the materials say, for the calculator; between two ratios the drier one,
+   * which takes the most powder.
    *
    * @throws OutOfRange naming the material and the property that is missing
    */
   public Mix resolve(MaterialBook materials, double waterC) {
+    return resolve(materials, waterC, ratio.driest());
+  }
+
+  /** The same with the most water, where there are two ratios. */
+  public Mix wettest(MaterialBook materials, double waterC) {
+    return resolve(materials, waterC, ratio.powder());
+  }
+
+  private Mix resolve(MaterialBook materials, double waterC, double powderParts) {
     Material binder = materials.get(powder);
     Powder grains =
         new Powder(
@@ -146,7 +174,7 @@ public record MixCard(
         ratio.by() == By.MASS ? pourwright.cast.Ratio.By.MASS : pourwright.cast.Ratio.By.VOLUME;
     return new Mix(
         grains,
-        new pourwright.cast.Ratio(by, ratio.powder(), ratio.water()),
+        new pourwright.cast.Ratio(by, powderParts, ratio.water()),
         parts.stream().map(p -> addition(materials.get(p.material()), p.perPowder())).toList(),
         null,
         losses.airFraction(),

@@ -19,6 +19,8 @@ import pourwright.quantity.Sourced;
  * @param amounts the same as a scale can weigh them
  * @param powderRange powder with the range that volume and densities leave, in g
  * @param waterRange water likewise, in g
+ * @param waterMostG water at the wetter end of the card's range, in g; that of the amounts where
+ *     there is one ratio
  * @param lines what is weighed, in the order of the bench
  * @param warnings what the trade would say
  * @param split how it is split so that it is poured in time; null where not even one mold is
@@ -35,6 +37,7 @@ public record CastSheet(
     MixAmounts amounts,
     Sourced powderRange,
     Sourced waterRange,
+    double waterMostG,
     List<Line> lines,
     List<String> warnings,
     @Nullable MixSplit split,

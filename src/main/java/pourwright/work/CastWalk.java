@@ -38,6 +38,9 @@ public final class CastWalk {
   /** Step in which the casting is covered; the wait for demolding begins. */
   public static final String COVER = "cover";
 
+  /** Step in which water between the two ends of a range is added; the maker says how much. */
+  public static final String RANGE_WATER = "range-water";
+
   /** Step in which it is noted when the mix stiffened. */
   public static final String STIFF = "stiff";
 
@@ -78,6 +81,13 @@ public final class CastWalk {
     double life = Maturity.timeAt(card.times().potLifeMin(), 20, ask.roomC(), ENERGY);
     double demold = Maturity.timeAt(card.times().demoldFromH(), 20, ask.roomC(), ENERGY);
     List<CastSheet.Line> lines = lines(mix, rounded);
+    Mix wettest = card.wettest(book.materials(), ask.waterC());
+    double more =
+        Math.rint(
+                (wettest.waterToPowder() - resolved.waterToPowder())
+                    * rounded.powderG()
+                    / ask.stepG())
+            * ask.stepG();
     return new CastSheet(
         mix,
         mixVersion,
@@ -87,8 +97,9 @@ public final class CastWalk {
         rounded,
         ranged(mix, resolved, fresh, exact.powderG() / fresh.value(), true),
         ranged(mix, resolved, fresh, exact.waterG() / fresh.value(), false),
+        rounded.waterG() + more,
         lines,
-        MixLimits.warnings(resolved, exact),
+        warnings(resolved, wettest, exact, fresh.value(), losses),
         split(ask, card.times().potLifeMin()),
         life,
         demold,
@@ -97,8 +108,21 @@ public final class CastWalk {
             card.code(),
             mixVersion,
             makes(books, book, ask),
-            steps(mix, ask, lines, demold),
+            steps(mix, ask, lines, demold, more),
             null));
+  }
+
+  /** Of both ends of a range, each once. */
+  private static List<String> warnings(
+      Mix driest, Mix wettest, MixAmounts exact, double freshMl, MixCard.Losses losses) {
+    List<String> said = new ArrayList<>(MixLimits.warnings(driest, exact));
+    MixAmounts wet = wettest.amounts(freshMl, losses.wasteFraction(), losses.residueG());
+    for (String warning : MixLimits.warnings(wettest, wet)) {
+      if (!said.contains(warning)) {
+        said.add(warning);
+      }
+    }
+    return said;
   }
 
   private static int version(Books books, Drawer<?> drawer, String code) {
@@ -176,7 +200,7 @@ public final class CastWalk {
   }
 
   private static List<PlannedStep> steps(
-      ResolvedMix mix, CastSheet.Ask ask, List<CastSheet.Line> lines, double demoldH) {
+      ResolvedMix mix, CastSheet.Ask ask, List<CastSheet.Line> lines, double demoldH, double more) {
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(
         PlannedStep.hands(
@@ -187,7 +211,7 @@ public final class CastWalk {
                 + " asks for it.",
             4));
     double water = lines.get(lines.size() - 1).grams();
-    double first = Math.rint(FIRST_WATER * water / ask.stepG()) * ask.stepG();
+    double first = more > 0 ? water : Math.rint(FIRST_WATER * water / ask.stepG()) * ask.stepG();
     steps.add(weigh("water", "Weigh the first water into the bucket.", List.of(water(first))));
     addWeighed(
         steps,
@@ -204,11 +228,17 @@ public final class CastWalk {
                 + " minute, then mix until it is smooth.",
             dry));
     steps.add(
-        weigh(
-            "rest-water",
-            "Add the rest of the water in small weighed steps until it pours. Note what you"
-                + " really used.",
-            List.of(water(water - first))));
+        more > 0
+            ? weigh(
+                RANGE_WATER,
+                "Add water in small weighed steps until it pours, at most this much. Write down"
+                    + " what you added.",
+                List.of(water(more)))
+            : weigh(
+                "rest-water",
+                "Add the rest of the water in small weighed steps until it pours. Note what you"
+                    + " really used.",
+                List.of(water(water - first))));
     steps.add(
         PlannedStep.hands(
             "pour",

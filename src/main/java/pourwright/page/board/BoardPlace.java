@@ -62,6 +62,7 @@ public final class BoardPlace implements Place {
     new CardRoutes<>(desk, new FinishDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new CandleDesk(desk)).addTo(routes);
     new WeighRoutes(desk).addTo(routes);
+    new SiliconeRoutes(desk).addTo(routes);
     routes.get("/board/vessel/{code}", this::showVessel);
     routes.get("/board/candle/{code}", this::showCandle);
   }
@@ -107,7 +108,9 @@ public final class BoardPlace implements Place {
   }
 
   private String mixLine(MixCard mix) {
+    Double to = mix.ratio().powderTo();
     return numbers.number(mix.ratio().powder())
+        + (to == null ? "" : " to " + numbers.number(to))
         + " : "
         + numbers.number(mix.ratio().water())
         + (mix.ratio().by() == MixCard.By.MASS ? " by mass" : " by volume");

@@ -62,7 +62,7 @@ public final class Lengths {
   }
 
   /** Corners, one a line, x and y in millimetres. */
-  List<List<Double>> points(Form form, String field) {
+  public List<List<Double>> points(Form form, String field) {
     List<List<Double>> points = new ArrayList<>();
     String text = form.text(field, "the points, one a line");
     int line = 0;

@@ -69,6 +69,10 @@ final class MixDesk implements CardDesk<MixCard> {
             Entry.choice("powder", "Powder", materials(book, MaterialKind.POWDER)),
             Entry.choice("by", "Ratio by", by()),
             Entry.number("ratio_powder", "Parts of powder", ""),
+            Entry.number("ratio_powder_to", "Up to parts of powder", "")
+                .hint(
+                    "Where you mix to consistency: 3 to 4. The sheet begins with the least water.")
+                .mayBeLeftOut(),
             Entry.number("ratio_water", "Parts of water", ""),
             Entry.text("family", "Colour family")
                 .hint("The pot is washed between two families: grey, white, red.")),
@@ -120,6 +124,8 @@ final class MixDesk implements CardDesk<MixCard> {
     w.put("powder", mix.powder());
     w.put("by", mix.ratio().by().name());
     w.put("ratio_powder", numbers.number(mix.ratio().powder()));
+    Double to = mix.ratio().powderTo();
+    w.put("ratio_powder_to", to == null ? "" : numbers.number(to));
     w.put("ratio_water", numbers.number(mix.ratio().water()));
     w.put("family", mix.family());
     for (int i = 0; i < mix.parts().size(); i++) {
@@ -146,6 +152,8 @@ final class MixDesk implements CardDesk<MixCard> {
     Optional<String> by = form.choice("by", "how it is measured", List.of("MASS", "VOLUME"));
     double parts = number(form, "ratio_powder", "the parts of powder");
     double water = number(form, "ratio_water", "the parts of water");
+    Optional<Double> to =
+        numbers.readNumberIfThere(form, "ratio_powder_to", "the parts of powder at the drier end");
     String family = form.text("family", "a colour family");
     List<MixCard.Part> additions = parts(form);
     double[] rest = {
@@ -167,7 +175,7 @@ final class MixDesk implements CardDesk<MixCard> {
             code,
             name,
             powder,
-            new MixCard.Ratio(MixCard.By.valueOf(by.get()), parts, water),
+            new MixCard.Ratio(MixCard.By.valueOf(by.get()), parts, water, to.orElse(null)),
             additions,
             new MixCard.Losses(rest[0], rest[1], rest[2]),
             new MixCard.Times(rest[3], rest[4], rest[5], rest[6], rest[7]),

@@ -43,9 +43,11 @@ final class CastDesk {
   private final Desk desk;
   private final CastReader reader;
   private final Lengths numbers;
+  private final WaitDesk waits;
 
   CastDesk(Desk desk) {
     this.desk = desk;
+    this.waits = new WaitDesk(desk);
     this.reader = new CastReader(desk);
     this.numbers = new Lengths(desk);
   }
@@ -54,6 +56,7 @@ final class CastDesk {
     routes.get("/casting/{id}", http -> Show.page(http, TEMPLATE, page(http, Form.blank())));
     routes.post("/casting/{id}/step", this::step);
     routes.post("/casting/{id}/demold", this::demold);
+    routes.post("/casting/{id}/room", http -> waits.room(http, batch(http), Form.of(http)));
   }
 
   private Batch batch(Context http) {
@@ -194,6 +197,7 @@ final class CastDesk {
       Show.again(http, TEMPLATE, page(http, form));
       return;
     }
+    Optional<Double> age = waits.ageH(batch);
     String tray = form.optionalText("tray");
     FinishCast.Request request =
         new FinishCast.Request(batch.id(), whole, tray.isEmpty() ? null : tray);
@@ -202,7 +206,7 @@ final class CastDesk {
       Show.done(http, Said.refused(refused), "/casting/" + batch.id());
       return;
     }
-    addDemold(batch, judged.get(), readings);
+    addDemold(batch, judged.get(), age, readings);
     desk.studio().recordReading.run(follow(act.get(), "r"), readings);
     String marks =
         outcome.made().stream()
@@ -217,8 +221,8 @@ final class CastDesk {
         "/casting/pieces/" + Bay.GREEN.state());
   }
 
-  /** −1 too early, 0 right, 1 too late, with the hours since covering. */
-  private void addDemold(Batch batch, String judged, List<Reading> readings) {
+  /** −1 too early, 0 right, 1 too late, with the hours since covering and the age at 20 °C. */
+  private void addDemold(Batch batch, String judged, Optional<Double> age, List<Reading> readings) {
     double verdict = JUDGED.indexOf(judged) - 1.0;
     readings.add(Reading.fresh(subject(batch), "demold_judged_count", verdict, desk.now()));
     Instant covered = stepAt(batch, CastWalk.COVER);
@@ -226,5 +230,6 @@ final class CastDesk {
       double hours = Duration.between(covered, desk.now()).toSeconds() / 3600.0;
       readings.add(Reading.fresh(subject(batch), "demold_h", hours, desk.now()));
     }
+    age.ifPresent(h -> readings.add(Reading.fresh(subject(batch), "demold_age_h", h, desk.now())));
   }
 }

@@ -16,6 +16,7 @@ import pourwright.page.Form;
  * @param photos files that were kept with it
  * @param subject what a photo belongs to
  * @param finished whether the cast is closed
+ * @param ripening how far it is on its way to demolding, null before it is covered
  */
 public record CastPage(
     String heading,
@@ -26,7 +27,17 @@ public record CastPage(
     List<String> done,
     Map<String, String> photos,
     String subject,
-    boolean finished) {
+    boolean finished,
+    @org.jspecify.annotations.Nullable Wait ripening) {
+
+  /**
+   * The wait for demolding.
+   *
+   * @param age so far and wanted, digits only
+   * @param when it may be demolded
+   * @param origin what this rests on
+   */
+  public record Wait(String age, String when, String origin) {}
 
   /**
    * The step to be done.
@@ -53,8 +64,9 @@ public record CastPage(
    * @param name as it is read
    * @param figure the amount, digits only
    * @param unit of it
+   * @param isMost whether it is only the most, so that the amount is asked for
    */
-  public record Weigh(String field, String name, String figure, String unit) {}
+  public record Weigh(String field, String name, String figure, String unit, boolean isMost) {}
 
   /**
    * Castings of a vessel that come out of their molds.

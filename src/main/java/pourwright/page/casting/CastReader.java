@@ -27,19 +27,25 @@ import pourwright.work.Subject;
 
 /** Reads a cast from the books into finished strings. */
 final class CastReader {
+  private static final String STOP = "Stop when it pours. More water makes it weaker and leakier.";
+
   private static final Map<String, String> CAUTIONS =
       Map.of(
           CastWalk.POWDER,
           "Cement and sand dust harm the lungs: mask on (N95 or better), no dry sweeping. Wet"
               + " cement burns the skin: gloves, goggles, rinse splashes at once.",
           "rest-water",
-          "Stop when it pours. More water makes it weaker and leakier.");
+          STOP,
+          CastWalk.RANGE_WATER,
+          STOP);
 
   private final Desk desk;
   private final Lengths numbers;
+  private final WaitDesk waits;
 
   CastReader(Desk desk) {
     this.desk = desk;
+    this.waits = new WaitDesk(desk);
     this.numbers = new Lengths(desk);
   }
 
@@ -87,7 +93,8 @@ final class CastReader {
         done(books, batch, book),
         photos,
         "batch/" + batch.id(),
-        !batch.isRunning());
+        !batch.isRunning(),
+        waits.of(books, batch));
   }
 
   private CastPage.Step step(Batch batch, CardBook book, PlannedStep step) {
@@ -100,7 +107,8 @@ final class CastReader {
               field(amount.material()),
               materialName(book, amount.material()),
               figure,
-              amount.amount().usualUnit()));
+              amount.amount().usualUnit(),
+              step.key().equals(CastWalk.RANGE_WATER)));
     }
     return new CastPage.Step(
         step.key(),

@@ -37,9 +37,11 @@ final class PiecesDesk {
 
   private final Desk desk;
   private final Lengths numbers;
+  private final CoatDesk coats;
 
   PiecesDesk(Desk desk) {
     this.desk = desk;
+    this.coats = new CoatDesk(desk);
     this.numbers = new Lengths(desk);
   }
 
@@ -75,7 +77,13 @@ final class PiecesDesk {
     List<PiecesPage.Group> groups = new ArrayList<>();
     byCast.forEach((title, pieces) -> groups.add(group(title, pieces)));
     String title = bay.words().substring(0, 1).toUpperCase(Locale.ROOT) + bay.words().substring(1);
-    return new PiecesPage(title, bay.state(), form, groups, bay.acts(), cautions(bay));
+    return new PiecesPage(
+        title, bay.state(), form, groups, bay.acts(), cautions(bay), sealers(bay, book));
+  }
+
+  private static Map<String, String> sealers(Bay bay, CardBook book) {
+    boolean seals = bay.acts().stream().anyMatch(a -> a.step().equals(PieceStep.SEALED.name()));
+    return seals ? CoatDesk.sealers(book) : Map.of();
   }
 
   private PiecesPage.Group group(String title, List<Piece> pieces) {
@@ -129,6 +137,9 @@ final class PiecesDesk {
     if (wanted.isPresent() && wanted.get().weighs() && !pieces.isEmpty()) {
       dry(form, pieces.get(0), readings);
     }
+    boolean seals =
+        wanted.filter(w -> w.step().equals(PieceStep.SEALED.name())).isPresent() && form.ok();
+    Optional<CoatDesk.Coat> coat = seals ? coats.read(form, pieces) : Optional.empty();
     Optional<Act> act = form.act(http, form.optionalText("note"));
     if (!form.ok() || act.isEmpty() || wanted.isEmpty()) {
       Show.again(http, TEMPLATE, desk.studio().look(b -> page(b, bay, form)));
@@ -146,10 +157,12 @@ final class PiecesDesk {
       Act follow = new Act(act.get().by(), act.get().requestKey() + "-r", "");
       desk.studio().recordReading.run(follow, readings);
     }
+    String drawn = coat.map(c -> coats.draw(act.get(), c, pieces)).orElse("");
     String now = outcome.made().isEmpty() ? "" : outcome.made().get(0).state().words();
     Show.done(
         http,
-        Said.done(outcome.made().size() + " recorded: " + step.words() + ". Now " + now + "."),
+        Said.done(
+            outcome.made().size() + " recorded: " + step.words() + ". Now " + now + "." + drawn),
         back);
   }
 

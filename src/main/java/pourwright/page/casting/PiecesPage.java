@@ -1,6 +1,8 @@
 package pourwright.page.casting;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import pourwright.page.Form;
 
 /**
@@ -12,6 +14,7 @@ import pourwright.page.Form;
  * @param groups by cast
  * @param acts what may be recorded
  * @param cautions what to mind
+ * @param sealers of a coat by code; empty where nothing is sealed or no sealer is in the books
  */
 public record PiecesPage(
     String title,
@@ -19,7 +22,17 @@ public record PiecesPage(
     Form form,
     List<Group> groups,
     List<Act> acts,
-    List<String> cautions) {
+    List<String> cautions,
+    Map<String, String> sealers) {
+
+  /** Faces that a coat goes on. */
+  public Map<String, String> faces() {
+    Map<String, String> faces = new LinkedHashMap<>();
+    faces.put("inside", "inside");
+    faces.put("outside", "outside");
+    faces.put("both", "inside and outside");
+    return faces;
+  }
 
   /**
    * Vessels out of one cast.

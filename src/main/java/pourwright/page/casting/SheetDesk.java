@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pourwright.batch.Batch;
+import pourwright.batch.BatchPlan;
 import pourwright.card.CardBook;
 import pourwright.card.MixCard;
 import pourwright.card.Vessel;
@@ -122,14 +123,20 @@ final class SheetDesk {
       if (line.material().equals(sheet.mix().powder().code())) {
         range = range(sheet.powderRange(), step);
       } else if (line.material().equals(CastSheet.WATER)) {
-        range = range(sheet.waterRange(), step);
+        double most = sheet.waterMostG();
+        range =
+            most > line.grams()
+                ? "up to " + numbers.grams(most, step) + ", in weighed steps until it pours"
+                : range(sheet.waterRange(), step);
       }
       lines.add(new SheetPage.Line(line.name(), numbers.grams(line.grams(), step), range));
     }
     lines.add(
         new SheetPage.Line("All together", numbers.grams(sheet.amounts().totalG(), step), ""));
     String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + " castings";
-    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked);
+    MixSplit split = sheet.split();
+    String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
+    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked, all);
   }
 
   private String range(Sourced value, double step) {
@@ -141,7 +148,9 @@ final class SheetDesk {
     double byMass = 1 / sheet.mix().mix().waterToPowder();
     facts.add(
         new SheetPage.Fact(
-            "Powder to water by mass",
+            sheet.waterMostG() > sheet.amounts().waterG()
+                ? "Powder to water by mass, driest"
+                : "Powder to water by mass",
             numbers.number(byMass, 2) + " : 1",
             "water is " + numbers.number(1 / byMass, 3) + " of the powder"));
     Double byVolume = sheet.mix().mix().powderToWaterByVolume();
@@ -207,6 +216,11 @@ final class SheetDesk {
       Show.again(http, NEW, page(form));
       return;
     }
+    MixSplit split = sheet.get().split();
+    if (form.value("all").equals("yes") && split != null && split.mixings() > 1) {
+      startAll(http, form, act.get(), sheet.get().ask(), split);
+      return;
+    }
     Outcome<Batch> outcome = desk.studio().startCast.run(act.get(), sheet.get().plan());
     if (outcome instanceof Outcome.Refused<Batch> refused) {
       form.complain("mix", refused.sentence() + ": " + refused.hint() + ".");
@@ -218,5 +232,58 @@ final class SheetDesk {
         http,
         Said.done("Cast " + batch.mark().text() + " begun. Write the mark on the tray card."),
         "/casting/" + batch.id());
+  }
+
+  /** Begins one cast for each mixing, every one with its own amounts and mark. */
+  private void startAll(Context http, Form form, Act act, CastSheet.Ask whole, MixSplit split) {
+    List<String> marks = new ArrayList<>();
+    int number = 0;
+    for (CastSheet.Ask ask : parts(whole, split)) {
+      BatchPlan plan = desk.studio().look(books -> CastWalk.sheet(books, ask)).plan();
+      Act one = number == 0 ? act : new Act(act.by(), act.requestKey() + "-" + number, "");
+      number++;
+      Outcome<Batch> outcome = desk.studio().startCast.run(one, plan);
+      if (outcome instanceof Outcome.Refused<Batch> refused) {
+        form.complain("mix", refused.sentence() + ": " + refused.hint() + ".");
+        Show.again(http, NEW, page(form));
+        return;
+      }
+      marks.add(outcome.made().mark().text());
+    }
+    Show.done(
+        http,
+        Said.note(
+            marks.size() + " casts begun: " + String.join(", ", marks) + ".",
+            "Mix one, pour it, then begin the next."),
+        "/casting");
+  }
+
+  /** The same pieces in groups of what one mixing fills. */
+  private static List<CastSheet.Ask> parts(CastSheet.Ask whole, MixSplit split) {
+    List<CastSheet.Ask> parts = new ArrayList<>();
+    List<CastSheet.Fill> fills = new ArrayList<>();
+    int room = split.moldsEach();
+    for (CastSheet.Fill fill : whole.fills()) {
+      int left = fill.count();
+      while (left > 0) {
+        int now = Math.min(left, room);
+        fills.add(new CastSheet.Fill(fill.vessel(), now));
+        left -= now;
+        room -= now;
+        if (room == 0) {
+          parts.add(with(whole, fills));
+          fills.clear();
+          room = split.moldsEach();
+        }
+      }
+    }
+    if (!fills.isEmpty()) {
+      parts.add(with(whole, fills));
+    }
+    return parts;
+  }
+
+  private static CastSheet.Ask with(CastSheet.Ask whole, List<CastSheet.Fill> fills) {
+    return new CastSheet.Ask(whole.mix(), fills, whole.waterC(), whole.roomC(), whole.stepG());
   }
 }

@@ -11,13 +11,15 @@ import java.util.Map;
  * @param facts figures worth knowing
  * @param warnings what the trade would say
  * @param hidden the request, to begin the cast with
+ * @param all words for beginning every mixing of a split, or an empty string
  */
 public record SheetPage(
     String title,
     List<Line> lines,
     List<Fact> facts,
     List<String> warnings,
-    Map<String, String> hidden) {
+    Map<String, String> hidden,
+    String all) {
 
   /**
    * Something to weigh.

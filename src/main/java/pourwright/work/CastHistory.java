@@ -1,0 +1,190 @@
+package pourwright.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import pourwright.batch.Batch;
+import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
+import pourwright.batch.PlannedAmount;
+import pourwright.batch.RecordedStep;
+import pourwright.cast.Defect;
+import pourwright.cast.DefectCauses;
+import pourwright.cast.DemoldWindow;
+
+/** Her finished casts with what was recorded of them, for looking at what goes with what. */
+public final class CastHistory {
+  /** Newest finished casts that are looked at. */
+  public static final int CASTS_MOST = 400;
+
+  private static final int JUDGED_MOST = 60;
+
+  /** House: what counts as a warm and as a cold room, in °C. */
+  private static final double WARM_C = 25;
+
+  private static final double COLD_C = 15;
+
+  /** House: water off the sheet by more than this is a condition of its own. */
+  private static final double WATER_OFF = 0.02;
+
+  private final List<Cast> casts;
+
+  private CastHistory(List<Cast> casts) {
+    this.casts = casts;
+  }
+
+  /**
+   * A finished cast.
+   *
+   * @param batch the cast
+   * @param readings newest value of each quantity; water is the sum
+   * @param conditions what held for it, in words
+   */
+  public record Cast(Batch batch, Map<String, Double> readings, Set<String> conditions) {
+    /** Copies. */
+    public Cast {
+      readings = Map.copyOf(readings);
+      conditions = Set.copyOf(conditions);
+    }
+
+    private double count(Defect defect) {
+      return readings.getOrDefault(defect.reading(), 0.0);
+    }
+  }
+
+  /** Reads the newest finished casts. */
+  public static CastHistory of(Books books) {
+    List<Cast> casts = new ArrayList<>();
+    for (Batch batch : books.batches().list(BatchKind.CAST, null, CASTS_MOST).items()) {
+      if (!batch.isRunning()) {
+        casts.add(cast(books, batch));
+      }
+    }
+    return new CastHistory(List.copyOf(casts));
+  }
+
+  private static Cast cast(Books books, Batch batch) {
+    Map<String, Double> readings = new HashMap<>();
+    for (Reading r : books.readings().of(Subject.of(Subject.Kind.BATCH, batch.id()))) {
+      if (r.quantity().equals("water_g")) {
+        readings.merge(r.quantity(), r.value(), Double::sum);
+      } else {
+        readings.put(r.quantity(), r.value());
+      }
+    }
+    List<RecordedStep> steps = books.batches().steps(batch.id());
+    return new Cast(batch, readings, conditions(batch, readings, steps));
+  }
+
+  private static Set<String> conditions(
+      Batch batch, Map<String, Double> readings, List<RecordedStep> steps) {
+    Set<String> held = new HashSet<>();
+    held.add("mix " + batch.plan().card());
+    for (BatchPlan.Makes makes : batch.plan().makes()) {
+      String mold = makes.mold();
+      held.add(mold == null ? "vessel " + makes.design() : "mold " + mold);
+    }
+    for (RecordedStep step : steps) {
+      Double celsius = step.temperatureC();
+      if (celsius != null && celsius >= WARM_C) {
+        held.add("25 °C or warmer");
+      }
+      if (celsius != null && celsius <= COLD_C) {
+        held.add("15 °C or colder");
+      }
+      step.used().stream()
+          .filter(u -> u.lot() != null)
+          .forEach(u -> held.add(u.material() + " of lot no. " + u.lot()));
+    }
+    water(batch, readings.get("water_g")).ifPresent(held::add);
+    Double judged = readings.get("demold_judged_count");
+    if (judged != null && judged != 0) {
+      held.add(judged < 0 ? "demolded too early" : "demolded too late");
+    }
+    return held;
+  }
+
+  private static Optional<String> water(Batch batch, @Nullable Double used) {
+    double planned =
+        batch.plan().steps().stream()
+            .flatMap(s -> s.amounts().stream())
+            .filter(a -> a.material().equals(CastSheet.WATER))
+            .map(PlannedAmount::amount)
+            .mapToDouble(a -> a.inUsualUnit())
+            .sum();
+    if (used == null || planned <= 0) {
+      return Optional.empty();
+    }
+    Optional<Double> range =
+        batch.plan().steps().stream()
+            .filter(s -> s.key().equals(CastWalk.RANGE_WATER))
+            .map(s -> s.amounts().get(0).amount().inUsualUnit())
+            .findFirst();
+    if (range.isPresent()) {
+      boolean wet = used > planned - range.get() / 2;
+      return Optional.of(wet ? "wetter half of the water range" : "drier half of the water range");
+    }
+    double off = used / planned - 1;
+    return off > WATER_OFF
+        ? Optional.of("more water than the sheet")
+        : off < -WATER_OFF ? Optional.of("less water than the sheet") : Optional.empty();
+  }
+
+  /** How many casts were looked at. */
+  public int size() {
+    return casts.size();
+  }
+
+  /** Casts in which a defect was recorded. */
+  public long with(Defect defect) {
+    return casts.stream().filter(c -> c.count(defect) > 0).count();
+  }
+
+  /** What the counts say of each condition, the likeliest first. */
+  public List<DefectCauses.Finding> look(Defect defect) {
+    return DefectCauses.look(
+        casts.stream()
+            .map(c -> new DefectCauses.Seen(c.count(defect) > 0, c.conditions()))
+            .toList());
+  }
+
+  /** When casts of a mix were judged early, right or late, by their age at 20 °C. */
+  static DemoldWindow demolding(Books books, String mix) {
+    List<DemoldWindow.Demolded> judged = new ArrayList<>();
+    for (Reading age : books.readings().list("demold_age_h", null, JUDGED_MOST).items()) {
+      boolean ofMix =
+          books
+              .batches()
+              .batch(age.subject().number())
+              .filter(b -> b.plan().card().equals(mix))
+              .isPresent();
+      if (ofMix) {
+        books
+            .readings()
+            .newest(age.subject(), "demold_judged_count")
+            .map(verdict -> DemoldWindow.Judged.values()[(int) Math.signum(verdict.value()) + 1])
+            .ifPresent(j -> judged.add(new DemoldWindow.Demolded(age.value(), j)));
+      }
+    }
+    return DemoldWindow.of(judged);
+  }
+
+  /** Castings made with each mold, among the casts looked at. */
+  public Map<String, Integer> castingsByMold() {
+    Map<String, Integer> castings = new HashMap<>();
+    for (Cast cast : casts) {
+      for (BatchPlan.Makes makes : cast.batch().plan().makes()) {
+        String mold = makes.mold();
+        if (mold != null) {
+          castings.merge(mold, makes.count(), Integer::sum);
+        }
+      }
+    }
+    return castings;
+  }
+}
