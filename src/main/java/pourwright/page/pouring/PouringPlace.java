@@ -52,6 +52,7 @@ public final class PouringPlace implements Place {
     new TemplateDesk(desk, TemplatePrinter.ofTheHouse()).addTo(routes);
     new WicksDesk(desk).addTo(routes);
     new BlendDesk(desk).addTo(routes);
+    new GroupDesk(desk).addTo(routes);
     new PourDesk(desk).addTo(routes);
   }
 

@@ -251,4 +251,28 @@ class PouringBenchTest {
     assertThat(visitor.page("/pouring/blend?pour=rain&scent_1=fig&grams_1=500").text())
         .contains("is poured in another wax");
   }
+
+  @Test
+  void aDaysCandlesAreGroupedIntoMeltsAndPitchersAndThePitchersAreKept() {
+    Map<String, String> day = new LinkedHashMap<>();
+    day.put("n-bollard-rain", "3");
+    day.put("n-cog-hearth", "2");
+    day.put("n-ferry-fig", "1");
+    day.put("pitchers", "jug; 1200; 8");
+    day.put("melter", "4000");
+    day.put("by", "MB");
+    String page = visitor.post("/pouring/day", "/pouring/day", day).body();
+    assertThat(page)
+        .contains("3 pitchers (the fewest), 2 melts (the fewest), 3 times washing up (the fewest)")
+        .contains("3 × Bollard, Rain on slate")
+        .contains("or to waste");
+    assertThat(visitor.page("/pouring/day").select("#pitchers").text()).contains("jug; 1200; 8");
+    day.put("pitchers", "cup; 100; 5");
+    var refused = visitor.post("/pouring/day", "/pouring/day", day);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("no pitcher holds that");
+    day.put("pitchers", "cup");
+    assertThat(visitor.post("/pouring/day", "/pouring/day", day).body())
+        .contains("grams that stay in it");
+  }
 }

@@ -1,0 +1,213 @@
+package pourwright.page.pouring;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Show;
+import pourwright.pour.MeltDay;
+import pourwright.pour.PourGrouping.Pitcher;
+import pourwright.pour.PourGrouping.ToFill;
+import pourwright.quantity.OutOfRange;
+import pourwright.quantity.Unit;
+import pourwright.work.Act;
+import pourwright.work.PourDay;
+
+/** Which candles of a day share a pitcher and a melt. */
+final class GroupDesk {
+  private static final String PITCHERS = "pour.pitchers";
+  private static final String MELTER = "pour.melter";
+  private static final String USUAL_PITCHERS = "jug; 1500; 8\nsmall jug; 700; 5";
+  private static final String USUAL_MELTER = "5000";
+  private static final String TEMPLATE = "pouring/group.jte";
+  private static final int MOST = 400;
+
+  private final Desk desk;
+
+  GroupDesk(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.get("/pouring/day", this::first);
+    routes.post("/pouring/day", this::group);
+  }
+
+  private void first(Context http) {
+    Map<String, String> values = new HashMap<>();
+    desk.studio()
+        .look(
+            books -> {
+              PourDay.stillToPour(books).forEach((c, n) -> values.put("n-" + c, "" + n));
+              values.put("pitchers", books.settings().value(PITCHERS).orElse(USUAL_PITCHERS));
+              values.put("melter", books.settings().value(MELTER).orElse(USUAL_MELTER));
+              return "";
+            });
+    Show.page(http, TEMPLATE, page(Form.startingFrom(values), "", List.of()));
+  }
+
+  private GroupPage page(Form form, String summary, List<GroupPage.Melt> melts) {
+    return desk.studio()
+        .look(
+            books -> {
+              Map<String, Integer> wanted = PourDay.stillToPour(books);
+              List<GroupPage.Row> rows = new ArrayList<>();
+              PouringPlace.candles(books)
+                  .forEach(
+                      (code, name) ->
+                          rows.add(
+                              new GroupPage.Row(
+                                  "n-" + code,
+                                  name,
+                                  wanted.containsKey(code)
+                                      ? "orders still want " + wanted.get(code)
+                                      : "")));
+              return new GroupPage(form, rows, summary, melts);
+            });
+  }
+
+  private void group(Context http) {
+    Form form = Form.of(http);
+    List<PourDay.Wanted> wanted = new ArrayList<>();
+    for (String code :
+        desk.studio().look(books -> List.copyOf(PouringPlace.candles(books).keySet()))) {
+      form.readIfThere("n-" + code, "how many", Integer::valueOf)
+          .filter(n -> n > 0)
+          .ifPresent(n -> wanted.add(new PourDay.Wanted(code, n)));
+    }
+    if (form.ok() && wanted.isEmpty()) {
+      form.complain("n-", "Please give at least one candle.");
+    }
+    if (wanted.stream().mapToInt(PourDay.Wanted::count).sum() > MOST) {
+      form.complain("n-", "More than " + MOST + " candles in a day are not grouped.");
+    }
+    List<Pitcher> pitchers = pitchers(form);
+    Optional<Double> melter = form.read("melter", "a mass", this::grams);
+    if (!form.ok() || melter.isEmpty()) {
+      Show.again(http, TEMPLATE, page(form, "", List.of()));
+      return;
+    }
+    try {
+      PourDay day = desk.studio().look(books -> PourDay.of(books, wanted, pitchers, melter.get()));
+      keep(http, form);
+      Show.page(http, TEMPLATE, page(form, summary(day), melts(day)));
+    } catch (OutOfRange e) {
+      form.complain("pitchers", e.sentence() + ": " + e.hint() + ".");
+      Show.again(http, TEMPLATE, page(form, "", List.of()));
+    }
+  }
+
+  private double grams(String text) {
+    double g = desk.quantities().mass(text, Unit.GRAM).grams();
+    if (!(g > 0)) {
+      throw new OutOfRange("mass", "nothing fits into that", "give a mass above 0 g");
+    }
+    return g;
+  }
+
+  private List<Pitcher> pitchers(Form form) {
+    List<Pitcher> pitchers = new ArrayList<>();
+    for (String line : form.text("pitchers", "the pitchers, one a line").lines().toList()) {
+      String[] cells = line.split(";", -1);
+      if (line.isBlank()) {
+        continue;
+      }
+      try {
+        if (cells.length != 3) {
+          throw new OutOfRange("pitchers", "three cells are needed", "jug; 1500; 8");
+        }
+        double residue = desk.quantities().mass(cells[2].strip(), Unit.GRAM).grams();
+        pitchers.add(new Pitcher(cells[0].strip(), grams(cells[1].strip()), residue));
+      } catch (IllegalArgumentException e) {
+        form.complain(
+            "pitchers",
+            "'" + line + "' cannot be read: name; grams it holds; grams that stay in it.");
+      }
+    }
+    return pitchers;
+  }
+
+  /** The pitchers are kept for the next day, once they have changed. */
+  private void keep(Context http, Form form) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put(PITCHERS, form.value("pitchers").strip());
+    values.put(MELTER, form.value("melter").strip());
+    Optional<Act> act = form.act(http, "");
+    values.forEach(
+        (key, value) -> {
+          Optional<String> before = desk.studio().look(books -> books.settings().value(key));
+          if (act.isPresent() && !before.equals(Optional.of(value))) {
+            desk.studio()
+                .saveSetting
+                .run(Act.of(act.get().by(), act.get().requestKey() + "-" + key), key, value);
+          }
+        });
+  }
+
+  private static String summary(PourDay day) {
+    MeltDay melts = day.melts();
+    int pours = day.grouping().pours().size();
+    return String.format(
+        Locale.ROOT,
+        "%d %s (%s), %d %s (%s), %d times washing up%s, %.0f g stay in the pitchers.",
+        pours,
+        pours == 1 ? "pitcher" : "pitchers",
+        day.grouping().isProven() ? "the fewest" : "at least " + day.grouping().atLeast(),
+        melts.charges().size(),
+        melts.charges().size() == 1 ? "melt" : "melts",
+        melts.isProven() ? "the fewest" : "at least " + melts.chargesAtLeast(),
+        melts.washes(),
+        melts.washes() == melts.washesAtLeast() ? " (the fewest)" : "",
+        day.grouping().residueG());
+  }
+
+  private static List<GroupPage.Melt> melts(PourDay day) {
+    List<GroupPage.Melt> melts = new ArrayList<>();
+    for (MeltDay.Charge charge : day.melts().charges()) {
+      List<GroupPage.Pitcher> pitchers = new ArrayList<>();
+      charge.jobs().forEach(job -> pitchers.add(pitcher(day, job)));
+      melts.add(
+          new GroupPage.Melt(
+              String.format(
+                  Locale.ROOT,
+                  "Melt %d: %.0f g of %s",
+                  melts.size() + 1,
+                  charge.waxG(),
+                  charge.wax().replaceAll(" 1\\.0\\b", "")),
+              pitchers));
+    }
+    return melts;
+  }
+
+  private static GroupPage.Pitcher pitcher(PourDay day, MeltDay.Job job) {
+    var pour = job.pour();
+    Map<String, Long> counts =
+        pour.candles().stream()
+            .collect(Collectors.groupingBy(ToFill::id, LinkedHashMap::new, Collectors.counting()));
+    String melt = pour.candles().get(0).melt();
+    List<String> proved = day.proved().getOrDefault(melt, List.of());
+    return new GroupPage.Pitcher(
+        String.format(
+            Locale.ROOT,
+            "%s, %s: %.0f g wax, %.0f g fragrance",
+            pour.pitcher().name(),
+            melt,
+            job.waxG(),
+            pour.meltG() - job.waxG()),
+        counts.entrySet().stream()
+            .map(e -> e.getValue() + " × " + e.getKey())
+            .collect(Collectors.joining(", ")),
+        String.format(Locale.ROOT, "pour between %.0f and %.0f °C", pour.fromC(), pour.toC()),
+        "What is left over goes "
+            + (proved.isEmpty() ? "" : "into " + String.join(", ", proved) + " (proved), ")
+            + "into unwicked pieces labelled from their true composition, or to waste.");
+  }
+}
