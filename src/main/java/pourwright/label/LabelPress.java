@@ -12,6 +12,9 @@ public final class LabelPress {
   static final List<String> SAFETY =
       List.of("warning", "never-unattended", "away-from-fire", "away-from-children");
 
+  /** A small x of the label's face is 0.750 of its capitals; a hair more is asked for. */
+  private static final double SMALL_OF_CAPITAL = 0.76;
+
   private LabelPress() {}
 
   /** What is missing before a sale label, in words. */
@@ -58,8 +61,23 @@ public final class LabelPress {
         Texts.of("mark", languages.get(0)) + " " + request.mark(),
         request.link(),
         forSale ? "" : banner(languages),
-        LabelMinimum.of(request.capacityMl()),
+        least(request),
         eu ? declaration.typeHeightEuropeMm() : declaration.typeHeightMm());
+  }
+
+  /** In the United States the letters also follow the panel; a small x is 3/4 of a capital. */
+  private static LabelMinimum least(LabelRequest request) {
+    LabelMinimum least = LabelMinimum.of(request.capacityMl());
+    if (request.isEuropean()) {
+      return least;
+    }
+    double x = SMALL_OF_CAPITAL * CautionLetters.otherMm(request.panel().areaMm2());
+    return new LabelMinimum(
+        least.labelWidthMm(),
+        least.labelHeightMm(),
+        least.pictogramMm(),
+        least.pictogramWantedMm(),
+        Math.max(least.xHeightMm(), x));
   }
 
   private static String banner(List<Language> languages) {

@@ -49,7 +49,7 @@ public final class LabelReader {
     return read(code, mark, true);
   }
 
-  /** The same in short, for a list: of the burn tests only what a single question tells. */
+  /** The same in short, for a list: without what the burn tests have shown. */
   public Optional<CandleLabel> inShort(String code) {
     return read(code, null, false);
   }
@@ -98,7 +98,7 @@ public final class LabelReader {
             found.stops());
     int version = cards.candle().version();
     int tests = proved.word(code, version).map(BurnTest.Proof::candleVersion).orElse(version);
-    BurnFacts burn = whole ? tested.of(cards, tests) : tested.inShort(code, tests);
+    BurnFacts burn = whole ? tested.of(cards, tests) : BurnFacts.UNTESTED;
     return new CandleLabel(
         cards,
         candle,

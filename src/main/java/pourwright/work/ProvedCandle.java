@@ -6,14 +6,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
 import pourwright.batch.Piece;
+import pourwright.batch.PieceEvent;
+import pourwright.batch.PieceStep;
 import pourwright.card.CandleDesign;
 import pourwright.label.Proof;
 import pourwright.material.MaterialBook;
-import pourwright.stock.Trace;
 
 /**
  * What a candle was proved with, and where that which is to be sold differs. What counts as proved
@@ -56,11 +59,14 @@ final class ProvedCandle {
           "the word on version " + word.get().candleVersion() + " of this candle was taken back");
     }
     Proof labelled = cards.combination(materials);
-    List<String> nearest = null;
-    for (Proof proved : proved(word.get())) {
-      List<String> differences = proved.differences(labelled);
+    @Nullable List<String> nearest = null;
+    for (Supplier<Proof> burnt : burnt(word.get())) {
+      List<String> differences = burnt.get().differences(labelled);
       if (nearest == null || differences.size() < nearest.size()) {
         nearest = differences;
+      }
+      if (nearest.isEmpty()) {
+        return nearest;
       }
     }
     if (nearest == null) {
@@ -87,32 +93,29 @@ final class ProvedCandle {
         .flatMap(candle -> CandleCards.at(books, candle, began(word)));
   }
 
-  /** The combinations that were burnt for a word. */
-  Set<Proof> proved(BurnTest.Proof word) {
-    Optional<CardVersion<CandleDesign>> candle =
-        books.cards().version(Drawers.CANDLE, word.candle(), word.candleVersion());
-    Set<Proof> proved = new LinkedHashSet<>();
-    if (candle.isEmpty()) {
-      return proved;
-    }
+  /** The combinations that were burnt for a word, each read when it is asked for. */
+  private List<Supplier<Proof>> burnt(BurnTest.Proof word) {
     Optional<BurnTest> test =
         word.test() == null ? Optional.empty() : books.burns().test(word.test());
     Instant began = test.map(BurnTest::startedAt).orElse(word.at());
-    Optional<CandleCards> then = CandleCards.at(books, candle.get(), began);
+    Optional<CandleCards> then =
+        books
+            .cards()
+            .version(Drawers.CANDLE, word.candle(), word.candleVersion())
+            .flatMap(candle -> CandleCards.at(books, candle, began));
+    if (then.isEmpty()) {
+      return List.of();
+    }
     List<BurnTest.Sample> samples =
         test.isEmpty() ? List.of() : books.burns().samples(test.get().id());
-    if (then.isEmpty()) {
-      return proved;
-    }
+    List<Supplier<Proof>> burnt = new ArrayList<>();
     for (BurnTest.Sample sample : samples) {
-      CandleCards burnt =
-          sample.piece() == null ? then.get() : made(then.get(), List.of(sample.piece())).get(0);
-      proved.add(burnt.combination(materials));
+      Long piece = sample.piece();
+      burnt.add(
+          () ->
+              (piece == null ? then.get() : made(then.get(), piece)).combination(materials));
     }
-    if (proved.isEmpty()) {
-      proved.add(then.get().combination(materials));
-    }
-    return proved;
+    return burnt.isEmpty() ? List.of(() -> then.get().combination(materials)) : burnt;
   }
 
   /**
@@ -127,34 +130,46 @@ final class ProvedCandle {
     return made.isEmpty() ? List.of(cards) : new ArrayList<>(made);
   }
 
-  private CandleCards made(CandleCards cards, long piece) {
+  private CandleCards made(CandleCards cards, long id) {
+    Optional<Piece> piece = books.pieces().piece(id);
+    if (piece.isEmpty()) {
+      return cards;
+    }
     CandleCards named = cards;
-    Integer pour = null;
+    @Nullable Integer pour = null;
     CandleCards.MadeIn cast = CandleCards.MadeIn.BOUGHT;
-    for (Batch batch : batchesOf(piece)) {
-      BatchPlan plan = batch.plan();
-      if (plan.kind() == BatchKind.CAST) {
-        cast = new CandleCards.MadeIn(plan.card(), plan.cardVersion(), version(plan, piece));
-      } else if (plan.card().equals(cards.pour().code())) {
-        pour = plan.cardVersion();
-        named = named(cards, plan);
+    for (long number : batchesOf(piece.get())) {
+      Optional<BatchPlan> plan = books.batches().batch(number).map(Batch::plan);
+      if (plan.isEmpty()) {
+        continue;
+      }
+      if (plan.get().kind() == BatchKind.CAST) {
+        int vessel = version(plan.get(), piece.get().vesselDesign());
+        cast = new CandleCards.MadeIn(plan.get().card(), plan.get().cardVersion(), vessel);
+      } else if (plan.get().card().equals(cards.pour().code())) {
+        pour = plan.get().cardVersion();
+        named = named(cards, plan.get());
       }
     }
     return named.madeBy(books, pour, cast);
   }
 
-  private List<Batch> batchesOf(long piece) {
-    Trace.Node node = new Trace.Node(Trace.Kind.PIECE, piece);
-    List<Batch> batches = new ArrayList<>();
-    for (long id : Trace.walk(node, books.trace()::back, false).of(Trace.Kind.BATCH)) {
-      books.batches().batch(id).ifPresent(batches::add);
+  /** The batch that a piece came out of, and the pours that filled it, the last one last. */
+  private Set<Long> batchesOf(Piece piece) {
+    Set<Long> batches = new LinkedHashSet<>();
+    batches.add(piece.madeIn());
+    for (PieceEvent event : books.pieces().events(piece.id())) {
+      Long batch = event.batch();
+      if (event.step() == PieceStep.POURED && batch != null) {
+        batches.remove(batch);
+        batches.add(batch);
+      }
     }
     return batches;
   }
 
   /** Version of the vessel's card in the cast that a piece came out of. */
-  private Integer version(BatchPlan cast, long piece) {
-    String vessel = books.pieces().piece(piece).map(Piece::vesselDesign).orElse("");
+  private static int version(BatchPlan cast, String vessel) {
     return cast.makes().stream()
         .filter(m -> m.design().equals(vessel))
         .map(BatchPlan.Makes::version)

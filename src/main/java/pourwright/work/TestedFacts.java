@@ -46,12 +46,6 @@ public final class TestedFacts {
         seen.wallC());
   }
 
-  /** Longest cycle, hottest wall and shortest life only: enough for a list. */
-  BurnFacts inShort(String candle, int version) {
-    BurnBook.Extremes seen = books.burns().extremes(candle, version);
-    return new BurnFacts(seen.hours(), null, null, null, seen.lifeH(), seen.wallC());
-  }
-
   /** Passed tests of a version, newest first. */
   public List<BurnTest> passed(String candle, int version) {
     List<BurnTest> passed = new ArrayList<>();

@@ -158,6 +158,18 @@ class LabelRulesTest {
     assertThat(ReportingClock.reachBy(learned, Set.of())).isEqualTo(LocalDate.of(2025, 1, 10));
   }
 
+  /** 16 CFR 1500.121(c) Table 1, from memory: panel in square inches, signal word, other text. */
+  @ParameterizedTest
+  @CsvSource({
+    "2,3,2", "2.01,4,3", "5,4,3", "5.01,6,4", "10,6,4", "10.01,7,4", "15,7,4", "15.01,8,5",
+    "30,8,5", "30.01,10,6"
+  })
+  void cautionsGrowWithThePanel(double squareInches, int signal64ths, int other64ths) {
+    double mm2 = squareInches * 645.16;
+    assertThat(CautionLetters.signalMm(mm2)).isCloseTo(signal64ths * 25.4 / 64, within(1e-9));
+    assertThat(CautionLetters.otherMm(mm2)).isCloseTo(other64ths * 25.4 / 64, within(1e-9));
+  }
+
   @Test
   void theLabelSaysOnlyWhatWasTested() {
     assertThat(CareLines.of(BurnFacts.UNTESTED, Language.ENGLISH)).isEmpty();

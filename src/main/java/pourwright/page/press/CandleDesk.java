@@ -12,16 +12,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import pourwright.hazard.Blend;
 import pourwright.hazard.Classification;
-import pourwright.hazard.Narrower;
 import pourwright.label.Carrier;
 import pourwright.label.LabelMinimum;
 import pourwright.label.LabelPress;
 import pourwright.label.LabelRequest;
 import pourwright.label.Language;
 import pourwright.label.Listing;
-import pourwright.label.Texts;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
@@ -39,9 +36,6 @@ import pourwright.work.TestedFacts;
 
 /** One candle at the press: what it is and why, its label true to size, sheets to print. */
 final class CandleDesk {
-  /** Loads are looked at up to here. */
-  static final double HIGHEST_LOAD = 0.15;
-
   private static final int DOTS_PER_INCH = 300;
 
   private final Desk desk;
@@ -58,16 +52,6 @@ final class CandleDesk {
     routes.get("/press/candle/{code}/labels.pdf", this::pdf);
     routes.get("/press/candle/{code}/label.svg", this::svg);
     routes.get("/press/candle/{code}/label.png", this::png);
-  }
-
-  /** What a classification is in a few codes. */
-  static String words(Classification found) {
-    List<String> codes = new ArrayList<>(found.statements());
-    codes.addAll(found.supplemental());
-    String word = found.signalWord();
-    return codes.isEmpty()
-        ? "not classified"
-        : (word == null ? "" : word + ": ") + String.join(", ", codes);
   }
 
   private void show(Context http) {
@@ -107,12 +91,12 @@ final class CandleDesk {
     return new PressPages.CandlePage(
         label.candle().design().code(),
         label.candle().design().name(),
-        words(found),
-        statements(found),
-        found.reasons().stream().map(CandleDesk::finding).toList(),
-        steps(label.blend()),
-        narrower(label),
-        highest(label),
+        CandleWords.words(found),
+        CandleWords.statements(found),
+        found.reasons().stream().map(CandleWords::finding).toList(),
+        CandleWords.steps(label.blend()),
+        CandleWords.narrower(label),
+        CandleWords.highest(label),
         found.warnings(),
         label.sheets(),
         against,
@@ -126,8 +110,18 @@ final class CandleDesk {
         listings(request, layout),
         measured(label),
         shown.form(),
+        languages(),
         destinations(),
         carriers());
+  }
+
+  private static Map<String, String> languages() {
+    Map<String, String> languages = new LinkedHashMap<>();
+    for (Language language : Language.all()) {
+      Locale locale = Locale.forLanguageTag(language.code());
+      languages.put(language.code(), locale.getDisplayLanguage(Locale.ENGLISH));
+    }
+    return languages;
   }
 
   private static Map<String, String> destinations() {
@@ -212,86 +206,6 @@ final class CandleDesk {
       carriers.put(carrier.word(), carrier.word());
     }
     return carriers;
-  }
-
-  private static List<String> statements(Classification found) {
-    List<String> texts = new ArrayList<>();
-    String names = String.join(", ", found.namedSubstances());
-    for (String code : found.statements()) {
-      texts.add(code + " " + Texts.of(code, Language.ENGLISH));
-    }
-    for (String code : found.supplemental()) {
-      texts.add(code + " " + Texts.of(code, Language.ENGLISH).replace("{names}", names));
-    }
-    for (String code : found.precautionary()) {
-      texts.add(code + " " + Texts.of(code, Language.ENGLISH));
-    }
-    return texts;
-  }
-
-  private static PressPages.Finding finding(pourwright.hazard.Finding finding) {
-    return new PressPages.Finding(
-        finding.sentence(),
-        finding.distance(),
-        finding.rule().source()
-            + ", "
-            + finding.rule().clause()
-            + " ("
-            + finding.rule().confidence()
-            + ")");
-  }
-
-  private static List<String> steps(Blend blend) {
-    if (blend.oil().isEmpty()) {
-      return List.of();
-    }
-    List<String> steps = new ArrayList<>();
-    for (Blend.Step step : blend.steps(HIGHEST_LOAD)) {
-      String added = step.added().isEmpty() ? "" : " comes " + String.join(", ", step.added());
-      String dropped = step.dropped().isEmpty() ? "" : " goes " + String.join(", ", step.dropped());
-      steps.add(
-          "from " + percent(step.fromLoad()) + added + (added.isEmpty() ? "" : ";") + dropped);
-    }
-    return steps;
-  }
-
-  private static List<String> narrower(CandleLabel label) {
-    List<String> lines = new ArrayList<>();
-    for (Narrower.Change change : Narrower.of(label.blend(), label.loadOfTotal())) {
-      String goes =
-          change.dropped().isEmpty() ? "" : " goes " + String.join(", ", change.dropped());
-      String comes = change.added().isEmpty() ? "" : " comes " + String.join(", ", change.added());
-      lines.add(
-          change.substance()
-              + " is given as "
-              + percent(change.low())
-              + " to "
-              + percent(change.high())
-              + "; at most "
-              + percent(change.atMost())
-              + ":"
-              + goes
-              + (goes.isEmpty() || comes.isEmpty() ? "" : ",")
-              + comes);
-    }
-    return lines;
-  }
-
-  private static String highest(CandleLabel label) {
-    if (label.blend().oil().isEmpty()) {
-      return "";
-    }
-    double highest = label.blend().highestLoadLike(label.loadOfTotal(), HIGHEST_LOAD);
-    return "The load is "
-        + percent(label.loadOfTotal())
-        + " of the total. Up to "
-        + percent(highest)
-        + " no class changes"
-        + (highest >= HIGHEST_LOAD ? " (looked at up to there)." : ".");
-  }
-
-  private static String percent(double fraction) {
-    return String.format(Locale.ROOT, "%.2f %%", fraction * 100);
   }
 
   private void pdf(Context http) {

@@ -92,6 +92,7 @@ public final class PressPages {
       List<Listed> listing,
       @Nullable Measured measured,
       Form form,
+      Map<String, String> languages,
       Map<String, String> destinations,
       Map<String, String> carriers) {}
 
@@ -135,6 +136,14 @@ public final class PressPages {
       Map<String, String> columns,
       Map<String, String> fields,
       List<List<String>> first) {}
+
+  /**
+   * Formula identifiers.
+   *
+   * @param made the identifier, or an empty string
+   * @param checked what is to be said of a typed one, or an empty string
+   */
+  public record UfiPage(Form form, Map<String, String> countries, String made, String checked) {}
 
   /** Where a label can be had. */
   public record Files(String pdf, String svg, String png) {}

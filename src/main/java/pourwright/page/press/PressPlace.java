@@ -74,6 +74,7 @@ public final class PressPlace implements Place {
     new NetDesk(desk).addTo(routes);
     new ReprintDesk(desk).addTo(routes);
     new ScentDesk(desk).addTo(routes);
+    new UfiDesk().addTo(routes);
   }
 
   private void show(Context http, @Nullable Form typed) {
@@ -135,7 +136,7 @@ public final class PressPlace implements Place {
     return new PressPages.Candle(
         design.code(),
         design.name(),
-        CandleDesk.words(label.classification()),
+        CandleWords.words(label.classification()),
         stop ? "stop" : open ? "may be labelled for sale" : "test labels only",
         stop ? "badge-stop" : open ? "badge-good" : "badge-warn");
   }

@@ -74,14 +74,14 @@ final class ScentDesk {
 
   private static PressPages.ScentsPage compared(
       Books books, PourCard card, double load, Form form, Map<String, String> waxes) {
-    double highest = Math.max(CandleDesk.HIGHEST_LOAD, load);
+    double highest = Math.max(CandleWords.HIGHEST_LOAD, load);
     ScentComparison.Compared compared = new ScentComparison(books).of(card, load, highest);
     List<PressPages.Scent> rows = new ArrayList<>();
     for (ScentComparison.Row row : compared.rows()) {
       rows.add(
           new PressPages.Scent(
               row.scent().name(),
-              CandleDesk.words(row.classification()),
+              CandleWords.words(row.classification()),
               String.join(", ", row.classification().namedSubstances()),
               row.classification().stops().isEmpty() ? "" : "not to be sold to the public",
               upTo(row.sameUpTo(), highest),

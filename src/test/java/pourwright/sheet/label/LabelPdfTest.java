@@ -59,6 +59,10 @@ class LabelPdfTest {
           Ingredient.plain("musk", 0.025, "Aquatic Chronic 1"),
           Ingredient.plain("wax", 0.963));
 
+  static final Classification ONE_SIGN =
+      classified(
+          Ingredient.plain("linalool", 0.012, "Skin Sens. 1B"), Ingredient.plain("wax", 0.988));
+
   static LabelText label(Classification found, double capacityMl, SaleGate gate, String... codes) {
     List<Language> languages = Arrays.stream(codes).map(Language::new).toList();
     return LabelPress.text(
@@ -108,6 +112,90 @@ class LabelPdfTest {
       assertThat(printed.smallestXHeightMm()).isGreaterThanOrEqualTo(least.xHeightMm() - 0.005);
       assertThat(printed.outsideMm()).isLessThanOrEqualTo(0.01);
       assertThat(printed.embedded()).isNotEmpty().allMatch(e -> e);
+    }
+  }
+
+  /**
+   * Every European size class with one sign and with three, in one and in two languages, on the
+   * least label of its class, made higher until it holds the text; never below the least sizes.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "60,52,74,en", "500,74,105,en", "501,74,105,en", "3000,105,148,en de", "3001,105,148,en",
+    "50000,105,148,en de", "50001,148,210,en de", "500000,148,210,en", "500001,210,297,en de"
+  })
+  void everySizeClassReadsBack(double capacityMl, double widthMm, double heightMm, String codes)
+      throws IOException {
+    Classification three =
+        classified(
+            Ingredient.plain("a", 0.012, "Skin Sens. 1B"),
+            Ingredient.plain("b", 0.025, "Aquatic Chronic 1"),
+            Ingredient.plain("c", 0.02, "Carc. 2"),
+            Ingredient.plain("wax", 0.943));
+    LabelMinimum least = LabelMinimum.of(capacityMl);
+    for (Classification found : List.of(ONE_SIGN, three)) {
+      LabelText text = label(found, capacityMl, SaleGate.open(), codes.split(" ", -1));
+      PaperLabels printer = new PaperLabels();
+      double high = heightMm;
+      while (printer.preview(text, widthMm, high).svg().isEmpty()) {
+        high += 5;
+      }
+      byte[] pdf = LabelPdf.sheets(List.of(text), LabelStock.single(widthMm, high));
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        PrintedGeometry printed = PrintedGeometry.of(document, document.getPage(0));
+        assertThat(printed.redSquareSidesMm())
+            .hasSize(found.pictograms().size())
+            .allSatisfy(side -> assertThat(side).isGreaterThanOrEqualTo(least.pictogramMm()));
+        assertThat(printed.smallestXHeightMm()).isGreaterThanOrEqualTo(least.xHeightMm() - 0.005);
+        assertThat(printed.outsideMm()).isLessThanOrEqualTo(0.01);
+        assertThat(printed.embedded()).isNotEmpty().allMatch(e -> e);
+      }
+    }
+  }
+
+  /** Signs that had to fall below the size asked for where possible are spoken of. */
+  @Test
+  void signsThatFallToTheirLeastSizeAreSpokenOf() {
+    LabelText text = label(TWO_SIGNS, 250, SaleGate.open(), "en");
+    PaperLabels printer = new PaperLabels();
+    assertThat(printer.preview(text, 90, 130).smaller()).isEmpty();
+    double height = 74;
+    while (printer.preview(text, 60, height).svg().isEmpty()) {
+      height += 1;
+    }
+    assertThat(printer.preview(text, 60, height).smaller())
+        .contains("10 mm", "16 mm are asked for where possible");
+    assertThat(printer.preview(text, 90, 130).sizes())
+        .anyMatch(s -> s.startsWith("side of a hazard sign: 16.0 mm (at least 10.0 mm"))
+        .anyMatch(s -> s.startsWith("a small x: "));
+  }
+
+  /** 16 CFR 1500.121(c) from memory: on a panel of 32.7 square inches capitals of 6/64 inch. */
+  @Test
+  void cautionsInTheUnitedStatesAreAsHighAsTheirPanelAsks() throws IOException {
+    LabelText text =
+        LabelPress.text(
+            new LabelRequest(
+                "Bollard",
+                "Rain on slate",
+                TWO_SIGNS,
+                200,
+                new Panel.Cylinder(120, 140),
+                900,
+                new Maker("Undercroft Lantern Works", "1 Cellar Steps", "+00", "w@example.org"),
+                "P0417-K",
+                LINK,
+                new BurnFacts(4.0, 5.0, 3.0, 13.0, 38.0, 52.0),
+                List.of(new Language("en")),
+                "us",
+                ""),
+            SaleGate.open());
+    byte[] pdf = LabelPdf.sheets(List.of(text), LabelStock.single(90, 130));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PrintedGeometry printed = PrintedGeometry.of(document, document.getPage(0));
+      double smallOfCapital = LabelFonts.shared().xHeight() / LabelFonts.shared().capHeight();
+      assertThat(printed.smallestXHeightMm() / smallOfCapital)
+          .isGreaterThanOrEqualTo(6 * 25.4 / 64 - 0.005);
     }
   }
 
