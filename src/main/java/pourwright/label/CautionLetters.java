@@ -9,7 +9,9 @@ public final class CautionLetters {
   private static final double MM = 25.4;
   private static final double SQUARE_MM = MM * MM;
   private static final double[] SQUARE_INCHES = {2, 5, 10, 15, 30};
-  private static final double[] SIGNAL = {3.0 / 64, 1.0 / 16, 3.0 / 32, 7.0 / 64, 1.0 / 8, 5.0 / 32};
+  private static final double[] SIGNAL = {
+    3.0 / 64, 1.0 / 16, 3.0 / 32, 7.0 / 64, 1.0 / 8, 5.0 / 32
+  };
   private static final double[] OTHER = {
     1.0 / 32, 3.0 / 64, 1.0 / 16, 1.0 / 16, 5.0 / 64, 3.0 / 32
   };

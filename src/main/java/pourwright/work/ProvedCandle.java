@@ -14,7 +14,6 @@ import pourwright.batch.BatchPlan;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceStep;
-import pourwright.card.CandleDesign;
 import pourwright.label.Proof;
 import pourwright.material.MaterialBook;
 
@@ -66,7 +65,7 @@ final class ProvedCandle {
         nearest = differences;
       }
       if (nearest.isEmpty()) {
-        return nearest;
+        break;
       }
     }
     if (nearest == null) {
@@ -95,25 +94,17 @@ final class ProvedCandle {
 
   /** The combinations that were burnt for a word, each read when it is asked for. */
   private List<Supplier<Proof>> burnt(BurnTest.Proof word) {
-    Optional<BurnTest> test =
-        word.test() == null ? Optional.empty() : books.burns().test(word.test());
-    Instant began = test.map(BurnTest::startedAt).orElse(word.at());
-    Optional<CandleCards> then =
-        books
-            .cards()
-            .version(Drawers.CANDLE, word.candle(), word.candleVersion())
-            .flatMap(candle -> CandleCards.at(books, candle, began));
+    Optional<CandleCards> then = then(word);
     if (then.isEmpty()) {
       return List.of();
     }
-    List<BurnTest.Sample> samples =
-        test.isEmpty() ? List.of() : books.burns().samples(test.get().id());
+    Long test = word.test();
+    List<BurnTest.Sample> samples = test == null ? List.of() : books.burns().samples(test);
     List<Supplier<Proof>> burnt = new ArrayList<>();
     for (BurnTest.Sample sample : samples) {
       Long piece = sample.piece();
       burnt.add(
-          () ->
-              (piece == null ? then.get() : made(then.get(), piece)).combination(materials));
+          () -> (piece == null ? then.get() : made(then.get(), piece)).combination(materials));
     }
     return burnt.isEmpty() ? List.of(() -> then.get().combination(materials)) : burnt;
   }

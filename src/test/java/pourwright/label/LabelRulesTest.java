@@ -161,8 +161,16 @@ class LabelRulesTest {
   /** 16 CFR 1500.121(c) Table 1, from memory: panel in square inches, signal word, other text. */
   @ParameterizedTest
   @CsvSource({
-    "2,3,2", "2.01,4,3", "5,4,3", "5.01,6,4", "10,6,4", "10.01,7,4", "15,7,4", "15.01,8,5",
-    "30,8,5", "30.01,10,6"
+    "2,3,2",
+    "2.01,4,3",
+    "5,4,3",
+    "5.01,6,4",
+    "10,6,4",
+    "10.01,7,4",
+    "15,7,4",
+    "15.01,8,5",
+    "30,8,5",
+    "30.01,10,6"
   })
   void cautionsGrowWithThePanel(double squareInches, int signal64ths, int other64ths) {
     double mm2 = squareInches * 645.16;

@@ -121,8 +121,15 @@ class LabelPdfTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "60,52,74,en", "500,74,105,en", "501,74,105,en", "3000,105,148,en de", "3001,105,148,en",
-    "50000,105,148,en de", "50001,148,210,en de", "500000,148,210,en", "500001,210,297,en de"
+    "60,52,74,en",
+    "500,74,105,en",
+    "501,74,105,en",
+    "3000,105,148,en de",
+    "3001,105,148,en",
+    "50000,105,148,en de",
+    "50001,148,210,en de",
+    "500000,148,210,en",
+    "500001,210,297,en de"
   })
   void everySizeClassReadsBack(double capacityMl, double widthMm, double heightMm, String codes)
       throws IOException {
