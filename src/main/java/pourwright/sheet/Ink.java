@@ -186,6 +186,13 @@ final class Ink implements AutoCloseable {
     text(xMm, yMm, shown.equals(text) ? text : shown.stripTrailing() + "\u2026", pen);
   }
 
+  /** Writes no wider than given, smaller where it must be: for what may not be cut off, as a date. */
+  void fitting(double xMm, double yMm, double widthMm, String text, Pen pen) {
+    double wide = width(text, pen);
+    double size = wide <= widthMm ? pen.size() : pen.size() * widthMm / wide;
+    text(xMm, yMm, text, new Pen(size, pen.isBold(), pen.color()));
+  }
+
   /** Writes lines broken at blanks; returns where the next base line would be. */
   double wrapped(double xMm, double yMm, double widthMm, String text, Pen pen) {
     double y = yMm;

@@ -79,10 +79,12 @@ public final class PlanSheets {
         {lastDay(), "all boxed by"}
       };
       double x = Leaf.LEFT;
-      double step = leaf.width() / all.length;
+      double step = leaf.width() * 0.18;
       ink.fill(Leaf.LEFT, leaf.y() - 5, leaf.width(), 20, Ink.SLAB);
       for (String[] one : all) {
-        ink.text(x + 4, leaf.y() + 5, one[0], new Pen(16, true, Ink.SLATE));
+        boolean last = one == all[all.length - 1];
+        double room = (last ? leaf.right() - x : step) - 6;
+        ink.fitting(x + 4, leaf.y() + 5, room, one[0], new Pen(16, true, Ink.SLATE));
         ink.text(x + 4, leaf.y() + 10.5, one[1], Pen.SMALL);
         x += step;
       }
@@ -170,7 +172,12 @@ public final class PlanSheets {
       LocalDate day = plan.problem().clock(end).toLocalDate();
       long days = due == null ? 0 : due.until(day, java.time.temporal.ChronoUnit.DAYS);
       String late = days > 0 ? String.format(Locale.ROOT, ", %d d late", days) : "";
-      ink.text(x, leaf.y(), Figures.shortDay(day) + late, days > 0 ? Pen.WARM : Pen.BODY);
+      ink.fitting(
+          x,
+          leaf.y(),
+          leaf.right() - x,
+          Figures.shortDay(day) + late,
+          days > 0 ? Pen.WARM : Pen.BODY);
     }
   }
 }

@@ -106,6 +106,58 @@ class PlanSheetsTest {
     }
   }
 
+  /** Nothing on any sheet is written over its margin; the longest date is on the first one. */
+  @Test
+  void noTextRunsOverTheMargin() throws IOException {
+    for (Paper paper : Paper.values()) {
+      try (PDDocument document = Loader.loadPDF(pdf(plan(), paper))) {
+        double right = (paper.widthMm() - Leaf.LEFT) * 72 / 25.4;
+        List<String> over = new ArrayList<>();
+        PDFTextStripper stripper =
+            new PDFTextStripper() {
+              @Override
+              protected void writeString(
+                  String text, List<org.apache.pdfbox.text.TextPosition> at) {
+                var last = at.get(at.size() - 1);
+                if (last.getXDirAdj() + last.getWidthDirAdj() > right + 0.5) {
+                  over.add(text);
+                }
+              }
+            };
+        assertThat(stripper.getText(document)).isNotNull();
+        assertThat(over).isEmpty();
+      }
+    }
+  }
+
+  /** A drawn figure keeps to its box: "Wed 30 Sep" at 16 points is wider than a fifth of A4. */
+  @Test
+  void aLongDateIsWrittenSmallerRatherThanOverItsBox() throws IOException {
+    try (Ink ink = new Ink(Paper.A4)) {
+      ink.page();
+      String date = "Wednesday 30 September 2026";
+      Ink.Pen pen = new Ink.Pen(16, true, Ink.SLATE);
+      assertThat(ink.width(date, pen)).isGreaterThan(40);
+      ink.fitting(20, 50, 40, date, pen);
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      ink.save(out);
+      try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+        List<Double> ends = new ArrayList<>();
+        PDFTextStripper stripper =
+            new PDFTextStripper() {
+              @Override
+              protected void writeString(
+                  String text, List<org.apache.pdfbox.text.TextPosition> at) {
+                var last = at.get(at.size() - 1);
+                ends.add((double) last.getXDirAdj() + last.getWidthDirAdj());
+              }
+            };
+        assertThat(stripper.getText(document)).isNotNull();
+        assertThat(ends).isNotEmpty().allMatch(x -> x <= 60.2 * 72 / 25.4);
+      }
+    }
+  }
+
   @Test
   void facesAreEmbeddedAndPagesAreOfThePaper() throws IOException {
     for (Paper paper : Paper.values()) {
