@@ -48,6 +48,11 @@ public record Desk(Studio studio, Clock clock, ZoneId zone, Locale locale) {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale).format(day);
   }
 
+  /** The units she chose in the settings, as they stand now. */
+  public Units units() {
+    return Units.of(studio.look(books -> books.settings().all()), locale);
+  }
+
   /** Reads and writes amounts as people of this locale do. */
   public QuantityText quantities() {
     return QuantityText.in(locale);

@@ -13,6 +13,7 @@ import pourwright.page.guard.Token;
  * @param token the form token of this visit
  * @param look light or dark, contrast
  * @param initials who works at this device, or an empty string
+ * @param units the units she chose
  * @param hands others who worked at this device, the latest first
  * @param bells the timers
  * @param hot whether STOP stands on the page
@@ -32,6 +33,7 @@ public record Frame(
     Look look,
     String initials,
     List<String> hands,
+    Units units,
     List<Bell> bells,
     boolean hot,
     String lastDeed,

@@ -128,7 +128,7 @@ public final class Server implements AutoCloseable {
     return running == null
         ? java.util.List.of()
         : running.unsafe.internalRouter.allHttpHandlers().stream()
-            .filter(handler -> handler.endpoint.method == io.javalin.http.HandlerType.GET)
+            .filter(handler -> handler.endpoint.method.equals(io.javalin.http.HandlerType.GET))
             .map(handler -> handler.endpoint.path)
             .distinct()
             .toList();

@@ -87,7 +87,8 @@ final class Shell {
     Map<String, Object> parameters = new LinkedHashMap<>();
     parameters.put("frame", frame);
     parameters.put("page", page);
-    return Interpreter.page(language(http), templates.render(template, parameters));
+    String shown = Interpreter.page(language(http), templates.render(template, parameters));
+    return frame.units().beside(shown);
   }
 
   void say(Context http, Said said) {
@@ -120,6 +121,7 @@ final class Shell {
         Initials.read(remembered(http, "hands")).stream()
             .filter(hand -> !hand.equals(remembered(http, "hand")))
             .toList(),
+        desk.units(),
         around.bells(),
         around.hot(),
         around.lastDeed(),

@@ -186,7 +186,9 @@ final class Ink implements AutoCloseable {
     text(xMm, yMm, shown.equals(text) ? text : shown.stripTrailing() + "\u2026", pen);
   }
 
-  /** Writes no wider than given, smaller where it must be: for what may not be cut off, as a date. */
+  /**
+   * Writes no wider than given, smaller where it must be: for what may not be cut off, as a date.
+   */
   void fitting(double xMm, double yMm, double widthMm, String text, Pen pen) {
     double wide = width(text, pen);
     double size = wide <= widthMm ? pen.size() : pen.size() * widthMm / wide;

@@ -14,8 +14,8 @@ import org.junit.platform.launcher.TestPlan;
 
 /**
  * Counts what really ran, whichever engine ran it: the reports of two engines on one class are
- * written over each other, so that their sum says less than was done. One line for each run, passed,
- * failed and skipped, in {@code target/tests-ran}.
+ * written over each other, so that their sum says less than was done. One line for each run,
+ * passed, failed and skipped, in {@code target/tests-ran}.
  */
 public final class TestCount implements TestExecutionListener {
   private static final Path FOLDER = Path.of("target", "tests-ran");

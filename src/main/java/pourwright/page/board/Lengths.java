@@ -18,11 +18,13 @@ import pourwright.quantity.Volume;
 
 /** Reads and writes lengths, volumes and plain numbers as people of the studio do. */
 public final class Lengths {
+  private final Desk desk;
   private final QuantityText quantities;
   private final NumberText numbers;
 
   /** The studio's way of writing. */
   public Lengths(Desk desk) {
+    this.desk = desk;
     this.quantities = desk.quantities();
     this.numbers = NumberText.in(desk.locale());
   }
@@ -51,14 +53,19 @@ public final class Lengths {
     return form.readIfThere(field, what, text -> numbers.decimal(text).doubleValue());
   }
 
+  /** A temperature as a form starts with it, in her unit. */
+  public String celsius(double celsius) {
+    return number(desk.units().celsiusInHers(celsius));
+  }
+
   /** A mass in grams that must be there. */
   public Optional<Double> readGrams(Form form, String field, String what) {
-    return form.read(field, what, text -> quantities.mass(text, Unit.GRAM).grams());
+    return form.read(field, what, text -> desk.units().grams(text));
   }
 
   /** A temperature in °C that must be there. */
   public Optional<Double> readCelsius(Form form, String field, String what) {
-    return form.read(field, what, text -> quantities.temperature(text, Unit.CELSIUS).celsius());
+    return form.read(field, what, text -> desk.units().celsius(text));
   }
 
   /** Corners, one a line, x and y in millimetres. */

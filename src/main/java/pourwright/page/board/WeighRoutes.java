@@ -49,7 +49,7 @@ final class WeighRoutes {
   private void show(Context http) {
     Form form =
         Form.startingFrom(
-            Map.of("what", "cavity", "water_c", lengths.number(20), "step", lengths.number(1)));
+            Map.of("what", "cavity", "water_c", lengths.celsius(20), "step", lengths.number(1)));
     Show.page(http, TEMPLATE, page(vessel(http), form));
   }
 

@@ -23,8 +23,6 @@ import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
 import pourwright.page.guard.TurnedAway;
-import pourwright.quantity.Temperature;
-import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.CastSheet;
@@ -90,9 +88,7 @@ final class CastDesk {
     List<Reading> readings = new ArrayList<>();
     weighed(form, batch, next.get(), taken, readings);
     Optional<Double> celsius =
-        form.readIfThere(
-                "step_c", "a temperature", t -> desk.quantities().temperature(t, Unit.CELSIUS))
-            .map(Temperature::celsius);
+        form.readIfThere("step_c", "a temperature", t -> desk.units().celsius(t));
     Optional<Act> act = form.act(http, form.optionalText("note"));
     if (!form.ok() || act.isEmpty()) {
       Show.again(http, TEMPLATE, page(http, form));

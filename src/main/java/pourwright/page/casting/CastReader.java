@@ -15,6 +15,7 @@ import pourwright.batch.RecordedStep;
 import pourwright.card.CardBook;
 import pourwright.card.Vessel;
 import pourwright.material.Material;
+import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.board.Lengths;
@@ -101,13 +102,15 @@ final class CastReader {
     List<PlannedStep> all = batch.plan().steps();
     List<CastPage.Weigh> weighs = new ArrayList<>();
     for (PlannedAmount amount : step.amounts()) {
-      String figure = numbers.number(amount.amount().inUsualUnit());
+      boolean mass = amount.amount().kind() == UnitKind.MASS && !desk.units().metric();
+      double usual = amount.amount().inUsualUnit();
+      String figure = mass ? desk.units().massFigure(usual) : numbers.number(usual);
       weighs.add(
           new CastPage.Weigh(
               field(amount.material()),
               materialName(book, amount.material()),
               figure,
-              amount.amount().usualUnit(),
+              mass ? desk.units().mass() : amount.amount().usualUnit(),
               step.key().equals(CastWalk.RANGE_WATER)));
     }
     return new CastPage.Step(

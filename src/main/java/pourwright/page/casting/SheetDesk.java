@@ -53,8 +53,8 @@ final class SheetDesk {
   private void showNew(Context http) {
     Map<String, String> fresh = new LinkedHashMap<>();
     fresh.put("count1", "1");
-    fresh.put("water_c", numbers.number(20));
-    fresh.put("room_c", numbers.number(20));
+    fresh.put("water_c", numbers.celsius(20));
+    fresh.put("room_c", numbers.celsius(20));
     fresh.put("step", numbers.number(1));
     http.queryParamMap().forEach((name, values) -> fresh.put(name, values.get(0)));
     Show.page(http, NEW, page(Form.startingFrom(fresh)));

@@ -87,6 +87,7 @@ public final class SettingsCorner implements Corner {
     routes.get("/settings", this::show);
     routes.post("/settings", this::save);
     routes.post("/settings/hand", this::hand);
+    routes.post("/hand", this::hand);
   }
 
   private void show(Context http) {

@@ -102,6 +102,9 @@ final class CoolingView {
 
   private String reading(Reading reading) {
     return String.format(
-        Locale.ROOT, "%s: %.1f °C", desk.clockTime(reading.takenAt()), reading.value());
+        Locale.ROOT,
+        "%s: %s",
+        desk.clockTime(reading.takenAt()),
+        desk.units().temperature(reading.value(), 1));
   }
 }

@@ -12,7 +12,6 @@ import pourwright.batch.PieceStep;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.pouring.PourPage.BoughtLot;
-import pourwright.quantity.Unit;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
 import pourwright.work.FinishPour;
@@ -88,8 +87,7 @@ final class FinishDesk {
     List<Reading> readings = new ArrayList<>();
     for (long id : pieces) {
       String field = "full-" + id;
-      Optional<Double> full =
-          form.readIfThere(field, "a mass", t -> desk.quantities().mass(t, Unit.GRAM).grams());
+      Optional<Double> full = form.readIfThere(field, "a mass", t -> desk.units().grams(t));
       if (full.isEmpty()) {
         continue;
       }

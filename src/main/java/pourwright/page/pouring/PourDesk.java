@@ -19,8 +19,6 @@ import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
 import pourwright.pour.Mishap;
 import pourwright.pour.Top;
-import pourwright.quantity.Temperature;
-import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
@@ -87,9 +85,7 @@ final class PourDesk {
   }
 
   private @Nullable Double celsius(Form form, String field, String what) {
-    return form.readIfThere(field, what, text -> desk.quantities().temperature(text, Unit.CELSIUS))
-        .map(Temperature::celsius)
-        .orElse(null);
+    return form.readIfThere(field, what, text -> desk.units().celsius(text)).orElse(null);
   }
 
   private void read(Context http) {
@@ -154,7 +150,7 @@ final class PourDesk {
           .filter(n -> n > 0)
           .map(n -> new Taken(planned.material(), null, Amount.ofPieces(n)));
     }
-    return form.read(field, "what was weighed", t -> desk.quantities().mass(t, Unit.GRAM))
+    return form.read(field, "what was weighed", t -> desk.units().readMass(t))
         .filter(pourwright.quantity.Mass::isPositive)
         .map(m -> new Taken(planned.material(), null, Amount.of(m)));
   }
@@ -262,7 +258,7 @@ final class PourDesk {
 
   private void redose(Context http) {
     Form form = Form.of(http);
-    var mass = form.read("grams", "what was added", t -> desk.quantities().mass(t, Unit.GRAM));
+    var mass = form.read("grams", "what was added", t -> desk.units().readMass(t));
     Optional<Act> act = form.act(http, "load put right");
     if (!form.ok() || act.isEmpty() || mass.isEmpty()) {
       again(http, form);

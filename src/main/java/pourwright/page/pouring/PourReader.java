@@ -43,7 +43,7 @@ final class PourReader {
         cautions(watch),
         new CoolingView(desk).cooling(watch),
         new StepView(desk).step(books, watch),
-        StepView.redosing(watch),
+        StepView.redosing(watch, desk.units()),
         FillView.of(desk, books, watch),
         new PourPage.Taps(
             Arrays.stream(Top.values()).map(t -> new Tap(t.key(), t.words())).toList(),

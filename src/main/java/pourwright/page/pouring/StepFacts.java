@@ -9,7 +9,6 @@ import pourwright.batch.PlannedStep;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.pour.FlashRule;
-import pourwright.quantity.Unit;
 import pourwright.work.Act;
 import pourwright.work.Outcome;
 import pourwright.work.PourFill;
@@ -52,7 +51,7 @@ final class StepFacts {
   }
 
   private double grams(String text) {
-    return desk.quantities().mass(text, Unit.GRAM).grams();
+    return desk.units().grams(text);
   }
 
   private void add(Subject.Kind kind, long id, String quantity, double value) {

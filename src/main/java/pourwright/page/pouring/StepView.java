@@ -11,6 +11,7 @@ import pourwright.batch.PlannedStep;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
+import pourwright.page.Units;
 import pourwright.page.pouring.PourPage.Ask;
 import pourwright.page.pouring.PourPage.Redosing;
 import pourwright.page.pouring.PourPage.StepCard;
@@ -77,11 +78,15 @@ final class StepView {
             .map(StepView::lot)
             .orElse("no lot on the shelf: it is noted as missing");
     boolean counted = amount.amount().usualUnit().equals("pcs");
+    boolean mass = amount.amount().usualUnit().equals("g");
+    double usual = amount.amount().inUsualUnit();
     return new Weighing(
         "amount-" + amount.material(),
         watch.candle().materials().get(amount.material()).name(),
-        String.format(Locale.ROOT, counted ? "%.0f" : "%.1f", amount.amount().inUsualUnit()),
-        amount.amount().usualUnit(),
+        mass
+            ? desk.units().massFigure(usual)
+            : String.format(Locale.ROOT, counted ? "%.0f" : "%.1f", usual),
+        mass ? desk.units().mass() : amount.amount().usualUnit(),
         lot,
         load);
   }
@@ -104,13 +109,18 @@ final class StepView {
   }
 
   /** What else is asked: empty vessels, a reason above the flash point, the second pour. */
-  private static List<Ask> asks(Books books, PourWatch watch, PlannedStep step) {
+  private List<Ask> asks(Books books, PourWatch watch, PlannedStep step) {
     List<Ask> asks = new ArrayList<>();
     if (step.key().equals(PourWalk.TARE)) {
       List<Piece> dry = dry(books, watch);
       for (Piece piece : dry.subList(0, Math.min(dry.size(), watch.batch().plan().pieces()))) {
         asks.add(
-            new Ask("empty-" + piece.id(), "Vessel " + piece.mark().text(), "g", "decimal", ""));
+            new Ask(
+                "empty-" + piece.id(),
+                "Vessel " + piece.mark().text(),
+                desk.units().mass(),
+                "decimal",
+                ""));
       }
     }
     Double flash = watch.lowestFlashC();
@@ -126,7 +136,9 @@ final class StepView {
                   Locale.ROOT, "asked for only when the wax is above %.0f \u00b0C", flash)));
     }
     if (step.key().equals(PourWalk.SECOND)) {
-      asks.add(new Ask("second_g", "Weighed in, all vessels together", "g", "decimal", ""));
+      asks.add(
+          new Ask(
+              "second_g", "Weighed in, all vessels together", desk.units().mass(), "decimal", ""));
     }
     return asks;
   }
@@ -206,7 +218,7 @@ final class StepView {
     return hints;
   }
 
-  static Redosing redosing(PourWatch watch) {
+  static Redosing redosing(PourWatch watch, Units units) {
     PourCard card = watch.candle().pour().card();
     boolean scented = watch.done().stream().anyMatch(s -> s.key().equals(PourWalk.SCENT));
     boolean poured = watch.done().stream().anyMatch(s -> s.key().equals(PourWalk.POUR));
@@ -233,6 +245,6 @@ final class StepView {
             percent(wanted),
             watch.candle().materials().get(material).name());
     double grams = wax ? redose.addWaxG() : redose.addFragranceG();
-    return new Redosing(sentence, material, String.format(Locale.ROOT, "%.1f", grams));
+    return new Redosing(sentence, material, units.massFigure(grams));
   }
 }

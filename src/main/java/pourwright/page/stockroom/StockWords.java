@@ -41,7 +41,7 @@ final class StockWords {
   /** Reads an amount of a kind; without a unit it is in the usual one. */
   static Amount read(String text, UnitKind kind, Desk desk) {
     return switch (kind) {
-      case MASS -> Amount.of(desk.quantities().mass(text, Unit.GRAM));
+      case MASS -> Amount.of(desk.units().readMass(text));
       case VOLUME ->
           new Amount(UnitKind.VOLUME, desk.quantities().volume(text, Unit.MILLILITRE).nanolitres());
       case COUNT -> Amount.ofPieces(pieces(text));

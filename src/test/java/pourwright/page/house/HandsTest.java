@@ -66,13 +66,13 @@ class HandsTest {
   void oneTapChangesWhoWorksHere() {
     try (OpenStudio open = new OpenStudio(folder)) {
       Visitor visitor = open.visitor();
-      visitor.post("/", "/settings/hand", Map.of("hand", "mk"));
-      visitor.post("/", "/settings/hand", Map.of("hand", "ab"));
+      visitor.post("/", "/hand", Map.of("hand", "mk"));
+      visitor.post("/", "/hand", Map.of("hand", "ab"));
       Document page = visitor.page("/casting");
       assertThat(page.select(".hand summary").text()).endsWith("AB");
       assertThat(page.select(".hand button[name=hand]").eachText()).containsExactly("MK");
       HttpResponse<String> back =
-          visitor.post("/casting", "/settings/hand", Map.of("hand", "MK", "back", "/casting"));
+          visitor.post("/casting", "/hand", Map.of("hand", "MK", "back", "/casting"));
       assertThat(back.headers().firstValue("Location").orElse("")).isEqualTo("/casting");
       assertThat(visitor.page("/casting").select(".hand summary").text()).endsWith("MK");
     }
