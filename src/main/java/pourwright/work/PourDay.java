@@ -42,6 +42,7 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
       Books books, List<Wanted> wanted, List<Pitcher> pitchers, double melterG) {
     Map<String, PourCard> cards = new HashMap<>();
     List<ToFill> candles = new ArrayList<>();
+    Map<String, List<Double>> weighed = PourFill.weighed(books);
     for (Wanted want : wanted) {
       ResolvedCandle candle =
           books
@@ -53,7 +54,7 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
       PourCard pour = candle.pour().card();
       cards.put(pour.code(), pour);
       double grams =
-          PourFill.of(books, candle, 0).netG().value() * (1 + pour.losses().wasteFraction());
+          PourFill.of(weighed, candle, 0).netG().value() * (1 + pour.losses().wasteFraction());
       for (int i = 0; i < want.count(); i++) {
         candles.add(
             new ToFill(

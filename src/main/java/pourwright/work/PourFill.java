@@ -1,8 +1,9 @@
 package pourwright.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import pourwright.batch.PieceState;
 import pourwright.card.ResolvedCandle;
 import pourwright.pour.Fill;
@@ -44,6 +45,12 @@ public record PourFill(Fill fill, Sourced drawn, List<Double> weighedG) {
    * @throws pourwright.quantity.OutOfRange when the hot wax would stand above the rim
    */
   public static PourFill of(Books books, ResolvedCandle candle, double topUpFraction) {
+    return of(weighed(books), candle, topUpFraction);
+  }
+
+  /** The same with what was weighed already looked up, for many candles. */
+  static PourFill of(
+      Map<String, List<Double>> weighed, ResolvedCandle candle, double topUpFraction) {
     Fill fill =
         Fill.of(
             candle.vessel().cavity().solid(),
@@ -51,19 +58,20 @@ public record PourFill(Fill fill, Sourced drawn, List<Double> weighedG) {
             candle.pour().densities(),
             candle.wickMl(),
             topUpFraction);
-    return new PourFill(fill, candle.netG(), weighed(books, candle.design().code()));
+    return new PourFill(
+        fill, candle.netG(), weighed.getOrDefault(candle.design().code(), List.of()));
   }
 
-  private static List<Double> weighed(Books books, String candle) {
-    List<Double> found = new ArrayList<>();
+  /** Net masses of the newest weighed candles by design. */
+  static Map<String, List<Double>> weighed(Books books) {
+    Map<String, List<Double>> found = new HashMap<>();
     for (Reading reading : books.readings().list(NET_G, null, LOOKED_AT).items()) {
-      if (reading.subject().kind() == Subject.Kind.PIECE
-          && books
-              .pieces()
-              .piece(reading.subject().number())
-              .flatMap(p -> PieceState.candleOf(p.state()))
-              .equals(Optional.of(candle))) {
-        found.add(reading.value());
+      if (reading.subject().kind() == Subject.Kind.PIECE) {
+        books
+            .pieces()
+            .piece(reading.subject().number())
+            .flatMap(p -> PieceState.candleOf(p.state()))
+            .ifPresent(c -> found.computeIfAbsent(c, k -> new ArrayList<>()).add(reading.value()));
       }
     }
     return found;

@@ -30,7 +30,7 @@ import pourwright.wick.WickMemory.Burnt;
  * @param full how many pools reached the wall, so that only a least radius is known of them
  */
 public record WickTests(List<WickMemory.Test> rates, List<WickMemory.Test> reaches, int full) {
-  private static final int TESTS_LOOKED_AT = 300;
+  private static final int TESTS_LOOKED_AT = 60;
 
   /** A pool this near the wall has no radius of its own any more. */
   private static final double FULL = 0.97;
@@ -41,7 +41,7 @@ public record WickTests(List<WickMemory.Test> rates, List<WickMemory.Test> reach
     reaches = List.copyOf(reaches);
   }
 
-  /** All of them, the latest 300 tests. */
+  /** All of them, the latest 60 tests. */
   public static WickTests of(Books books) {
     CardBook cards = Drawers.book(books);
     Map<String, Optional<ResolvedCandle>> candles = new HashMap<>();

@@ -53,6 +53,7 @@ public final class PouringPlace implements Place {
     new WicksDesk(desk).addTo(routes);
     new BlendDesk(desk).addTo(routes);
     new GroupDesk(desk).addTo(routes);
+    new TopsDesk(desk).addTo(routes);
     new PourDesk(desk).addTo(routes);
   }
 

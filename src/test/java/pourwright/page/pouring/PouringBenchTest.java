@@ -11,8 +11,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Batch;
+import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
+import pourwright.batch.PieceStep;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CandleDesign;
 import pourwright.main.DemoCards;
@@ -24,9 +27,12 @@ import pourwright.page.OpenStudio;
 import pourwright.page.Visitor;
 import pourwright.stock.Amount;
 import pourwright.stock.Price;
+import pourwright.work.AdvancePieces;
 import pourwright.work.BurnTest;
 import pourwright.work.Drawers;
+import pourwright.work.FinishCast;
 import pourwright.work.PourWalk;
+import pourwright.work.Proving;
 import pourwright.work.ReceiveLot;
 import pourwright.work.RunBurnTest;
 
@@ -193,6 +199,32 @@ class PouringBenchTest {
     return test;
   }
 
+  private void waxTight(String vessel) {
+    var studio = open.studio;
+    BatchPlan plan =
+        new BatchPlan(
+            BatchKind.CAST,
+            "grey",
+            1,
+            List.of(new BatchPlan.Makes(vessel, 1, 1, vessel + "-mold")),
+            List.of(),
+            null);
+    long cast = studio.startCast.run(open.act(), plan).made().id();
+    var demolded = List.of(new FinishCast.Demolded(vessel, 1));
+    List<Long> ids =
+        studio
+            .finishCast
+            .run(open.act(), new FinishCast.Request(cast, demolded, null))
+            .made()
+            .stream()
+            .map(Piece::id)
+            .toList();
+    for (PieceStep step :
+        List.of(PieceStep.HARDENED, PieceStep.DRIED, PieceStep.SEEP_TEST, PieceStep.HELD_WAX)) {
+      studio.advancePieces.run(open.act(), AdvancePieces.Request.of(ids, step)).made();
+    }
+  }
+
   private static BurnTest.Look weighed(double minute, double grams) {
     return new BurnTest.Look(
         minute, grams, null, 50.0, 48.0, null, null, null, null, null, null, null, null, null, null,
@@ -216,6 +248,8 @@ class PouringBenchTest {
     long test = burnt("ferry-rain", 1, 7.0);
     RunBurnTest tests = open.studio.burnTests;
     tests.close(open.act(), test, "pass", "by hand").made();
+    waxTight("ferry");
+    open.studio.saveSetting.run(open.act(), Proving.RULE, "0 0 0 20").made();
     tests.word(open.act(), new RunBurnTest.Word("ferry-rain", 1, test, true, "proved, MB")).made();
     String proved = visitor.page("/pouring/wicks?candle=bollard-rain").text();
     assertThat(proved)
@@ -274,5 +308,28 @@ class PouringBenchTest {
     day.put("pitchers", "cup");
     assertThat(visitor.post("/pouring/day", "/pouring/day", day).body())
         .contains("grams that stay in it");
+  }
+
+  /** By hand, Fisher 1935: 6 of 6 against 0 of 6 has the two-sided chance 2/924 = 0.00216. */
+  @Test
+  void whatGoesWithATopIsFoundByTheSameTestAsForCastings() {
+    assertThat(visitor.page("/pouring/tops").text()).contains("No top was recorded yet");
+    for (int i = 0; i < 12; i++) {
+      boolean cold = i % 2 == 0;
+      String pour = begin("bollard-rain", 1);
+      for (int k = 0; k < 3; k++) {
+        step(pour, Map.of());
+      }
+      step(pour, Map.of("step_c", cold ? "18" : "35"));
+      String tap = cold ? "frosting" : "smooth";
+      visitor.post(pour, pour + "/tap", Map.of("tap", tap, "by", "MB"));
+    }
+    String page = visitor.page("/pouring/tops").text();
+    assertThat(page)
+        .contains("Stands on 12 pours")
+        .contains("frosting 6 of 12 pours, 6 candles. Goes with: ")
+        .contains("stone under 30 °C")
+        .contains("6 of 6 0 of 6")
+        .contains("Not yet its cause");
   }
 }
