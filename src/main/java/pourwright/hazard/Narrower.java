@@ -97,7 +97,7 @@ public final class Narrower {
       Classification now,
       DoubleFunction<Classification> at) {
     Share share = line.share();
-    if (!share.isRange() || line.classes().isEmpty() && line.specificLimits().isEmpty()) {
+    if (!share.isRange() || (line.classes().isEmpty() && line.specificLimits().isEmpty())) {
       return;
     }
     double same = share.high();

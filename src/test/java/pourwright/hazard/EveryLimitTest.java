@@ -63,7 +63,7 @@ class EveryLimitTest {
       for (Regime regime : Regime.values()) {
         String limit = regime == Regime.HAZCOM ? cells[2] : cells[1];
         boolean onlyEurope = cells[2].isEmpty();
-        if (limit.isEmpty() || onlyEurope && regime != Regime.CLP) {
+        if (limit.isEmpty() || (onlyEurope && regime != Regime.CLP)) {
           continue;
         }
         double percent = Double.parseDouble(limit);
