@@ -105,6 +105,37 @@ final class BatchSql implements BatchBook {
   }
 
   @Override
+  public long newestDeed() {
+    return handle
+        .createQuery(
+            """
+            SELECT COALESCE((SELECT MAX(deed_id) FROM batch), 0)
+              + COALESCE((SELECT MAX(deed_id) FROM batch_finish), 0)
+              + (SELECT COUNT(*) FROM undone)
+            """)
+        .mapTo(Long.class)
+        .one();
+  }
+
+  @Override
+  public Map<Long, List<StepTime>> stepTimes(List<Long> batches) {
+    Map<Long, List<StepTime>> times = new LinkedHashMap<>();
+    if (batches.isEmpty()) {
+      return times;
+    }
+    handle
+        .createQuery(STEPS + " AND s.batch_id IN (<batches>) ORDER BY s.id")
+        .bindList("batches", batches)
+        .map(
+            (row, ctx) ->
+                Map.entry(
+                    row.getLong("batch_id"),
+                    new StepTime(row.getString("step_key"), Row.at(row, "at_ms"))))
+        .forEach(e -> times.computeIfAbsent(e.getKey(), b -> new ArrayList<>()).add(e.getValue()));
+    return times;
+  }
+
+  @Override
   public Optional<RecordedStep> stepOf(long deed) {
     List<RecordedStep> bare =
         handle

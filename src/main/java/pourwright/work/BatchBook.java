@@ -25,6 +25,15 @@ public interface BatchBook {
   /** Recorded steps in the order of writing, those of undone deeds left out. */
   List<RecordedStep> steps(long batch);
 
+  /** The newest deed that began or finished a batch; 0 where there is none. */
+  long newestDeed();
+
+  /** When a step was recorded. */
+  record StepTime(String key, java.time.Instant at) {}
+
+  /** When the steps of some batches were recorded, in the order of writing. */
+  java.util.Map<Long, List<StepTime>> stepTimes(List<Long> batches);
+
   /** The step that a deed recorded. */
   Optional<RecordedStep> stepOf(long deed);
 

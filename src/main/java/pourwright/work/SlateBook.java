@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import pourwright.card.Amounts;
 import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
@@ -42,9 +43,25 @@ public final class SlateBook {
   private final long newest;
   private final Map<String, StockValue> looked = new HashMap<>();
   private final Map<String, PieceBook.Fared> fared = new HashMap<>();
+  private @Nullable RecordedMinutes minutes;
 
   /** A way to sell, its key, its terms, and the share of the shop price that is asked there. */
   public record Terms(String name, String key, Channel channel, double ofShopPrice) {}
+
+  /**
+   * Hands on one piece in a step.
+   *
+   * @param planned by the house's habits
+   * @param recorded as it was done; empty where too few batches were recorded step by step
+   */
+  public record Minutes(
+      String step, double planned, Optional<RecordedMinutes.Recorded> recorded) {
+    private Named named() {
+      return recorded
+          .map(r -> new Named(step, Sourced.measured(r.minutes(), r.relativeUncertainty())))
+          .orElseGet(() -> new Named(step, Sourced.typical(planned, MINUTES_UNCERTAINTY)));
+    }
+  }
 
   /**
    * A laid-out slate.
@@ -53,9 +70,14 @@ public final class SlateBook {
    * @param byTerms the slate in each channel
    * @param unpriced materials whose price is not known and that count as nothing
    * @param moldDays days a piece keeps its mold
+   * @param minutes hands by step, as planned and as recorded
    */
   public record Laid(
-      CandleDesign design, Map<Terms, Slate> byTerms, List<String> unpriced, double moldDays) {
+      CandleDesign design,
+      Map<Terms, Slate> byTerms,
+      List<String> unpriced,
+      double moldDays,
+      List<Minutes> minutes) {
     /** The slate at the shop price, the first of the channels. */
     public Slate atShop() {
       return byTerms.values().iterator().next();
@@ -138,7 +160,12 @@ public final class SlateBook {
 
   /** What all slates are laid out of: cards, settings, movements, and how pieces fared. */
   public List<Object> edition() {
-    return List.of(books.cards().edition(), settings, newest, books.pieces().edition());
+    return List.of(
+        books.cards().edition(),
+        settings,
+        newest,
+        books.pieces().edition(),
+        books.batches().newestDeed());
   }
 
   /** The slates of all candles. */
@@ -168,7 +195,8 @@ public final class SlateBook {
       return Optional.empty();
     }
     TreeSet<String> unpriced = new TreeSet<>();
-    Slate.Inputs inputs = inputs(candle, unpriced);
+    List<Minutes> minutes = steps(candle);
+    Slate.Inputs inputs = inputs(candle, unpriced, minutes);
     List<Terms> terms = terms();
     double cost = new Slate(inputs, terms.get(0).channel(), exact(1)).cost().value();
     double shop =
@@ -180,10 +208,12 @@ public final class SlateBook {
       byTerms.put(t, new Slate(inputs, t.channel(), exact(Math.max(0.01, shop * t.ofShopPrice()))));
     }
     double moldDays = candle.mix().card().times().demoldFromH() / 24;
-    return Optional.of(new Laid(design, byTerms, List.copyOf(unpriced), Math.max(0.05, moldDays)));
+    return Optional.of(
+        new Laid(design, byTerms, List.copyOf(unpriced), Math.max(0.05, moldDays), minutes));
   }
 
-  private Slate.Inputs inputs(ResolvedCandle candle, TreeSet<String> unpriced) {
+  private Slate.Inputs inputs(
+      ResolvedCandle candle, TreeSet<String> unpriced, List<Minutes> minutes) {
     Amounts made =
         candle
             .mix()
@@ -209,7 +239,7 @@ public final class SlateBook {
     String moldKey = "slate.mold." + (mold == null ? candle.vessel().code() : mold.code());
     return new Slate.Inputs(
         materials,
-        steps(candle),
+        minutes.stream().map(Minutes::named).toList(),
         exact(wage()),
         exact(overhead()),
         reject(candle),
@@ -245,19 +275,23 @@ public final class SlateBook {
         perUnit.get().origin());
   }
 
-  private static List<Named> steps(ResolvedCandle candle) {
+  private List<Minutes> steps(ResolvedCandle candle) {
     Habits house = Habits.HOUSE;
     Habits.Hands hands = house.hands();
     int coats = candle.finish().coats().size();
-    List<Named> steps = new ArrayList<>();
-    steps.add(
-        minutes("cast", hands.mix() / house.piecesPerMixing() + hands.fill() + hands.demold()));
-    steps.add(minutes("seal", coats * hands.coat() + 2 * hands.test()));
-    steps.add(
-        minutes(
-            "pour", candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim()));
-    steps.add(minutes("pack", hands.box() / candle.design().piecesPerBox()));
-    return steps;
+    RecordedMinutes recorded = recorded();
+    return List.of(
+        new Minutes(
+            "cast",
+            hands.mix() / house.piecesPerMixing() + hands.fill() + hands.demold(),
+            recorded.of(candle.vessel().code())),
+        new Minutes("seal", coats * hands.coat() + 2 * hands.test(), Optional.empty()),
+        new Minutes(
+            "pour",
+            candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim(),
+            recorded.of(candle.design().code())),
+        new Minutes(
+            "pack", hands.box() / candle.design().piecesPerBox(), Optional.empty()));
   }
 
   private PieceBook.Fared fared(String design) {
@@ -273,8 +307,13 @@ public final class SlateBook {
     return known;
   }
 
-  private static Named minutes(String step, double minutes) {
-    return new Named(step, Sourced.typical(minutes, MINUTES_UNCERTAINTY));
+  private RecordedMinutes recorded() {
+    RecordedMinutes known = minutes;
+    if (known == null) {
+      known = values.minutes(books);
+      minutes = known;
+    }
+    return known;
   }
 
   /** Share scrapped of the latest ones; the house's where fewer than ten were made. */

@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import pourwright.cost.Valuation;
 
 /**
@@ -12,7 +13,22 @@ public final class StockValues {
   private record Known(
       long newestOfAll, long newestMovement, Valuation.Method method, StockValue value) {}
 
+  private record Timed(long newestBatch, RecordedMinutes minutes) {}
+
   private final Map<String, Known> known = new ConcurrentHashMap<>();
+  private volatile @Nullable Timed timed;
+
+  /** Recorded minutes, read anew when a batch was begun or finished since. */
+  RecordedMinutes minutes(Books books) {
+    long newest = books.batches().newestDeed();
+    Timed before = timed;
+    if (before != null && before.newestBatch() == newest) {
+      return before.minutes();
+    }
+    RecordedMinutes minutes = RecordedMinutes.of(books);
+    timed = new Timed(newest, minutes);
+    return minutes;
+  }
 
   /**
    * The value of a material as these books have it; taking back writes a movement too.

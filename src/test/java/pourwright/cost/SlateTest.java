@@ -94,6 +94,9 @@ class SlateTest {
   /** The textbook's definition, fixed costs over what a unit leaves: 1000/(20 − 12) = 125. */
   @Test
   void breakEvenIsFixedCostsOverTheMargin() {
+    // OpenStax, Principles of Accounting, Volume 2: Managerial Accounting (2019), 3.2, from memory:
+    // fixed 18 000, price 100, variable 20 a unit: 225 units
+    assertThat(Channel.breakEvenUnits(18_000, 100 - 20)).isEqualTo(225);
     assertThat(Channel.breakEvenUnits(1000, 8)).isEqualTo(125);
     assertThat(Channel.breakEvenUnits(1001, 8)).isEqualTo(126);
     assertThat(Channel.breakEvenUnits(0, -3)).isZero();

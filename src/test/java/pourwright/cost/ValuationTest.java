@@ -68,6 +68,31 @@ class ValuationTest {
     assertThat(v.stockMinor()).isEqualTo(87_000 + 450_000 - 358_000 - 104_417 + 476_000);
   }
 
+  /** 150 at 21, 120 sold, 225 at 27, 180 sold, 210 at 33; in cents. */
+  private static final List<Entry> SPY =
+      List.of(
+          new In(150, 150 * 2100),
+          new Out(120, "July"),
+          new In(225, 225 * 2700),
+          new Out(180, "August"),
+          new In(210, 210 * 3300));
+
+  /**
+   * OpenStax, Principles of Accounting, Volume 1: Financial Accounting (2019), 10.3, perpetual
+   * method, figures from memory: first in first out, sold 7 200 and left 8 955; moving average, sold
+   * 7 253 and left 8 902, shown there in whole dollars.
+   */
+  @Test
+  void thePublishedPerpetualExampleByBothMethods() {
+    Valuation fifo = Valuation.of(Method.FIFO, SPY);
+    assertThat(fifo.issuedMinor()).isEqualTo(720_000);
+    assertThat(fifo.stockMinor()).isEqualTo(895_500);
+    Valuation average = Valuation.of(Method.MOVING_AVERAGE, SPY);
+    assertThat(Math.round(average.issuedMinor() / 100.0)).isEqualTo(7253);
+    assertThat(Math.round(average.stockMinor() / 100.0)).isEqualTo(8902);
+    assertThat(average.issuedMinor() + average.stockMinor()).isEqualTo(720_000 + 895_500);
+  }
+
   private static List<Entry> history(int seed) {
     Random random = new Random(seed);
     List<Entry> entries = new ArrayList<>();

@@ -116,4 +116,48 @@ class SlatePlaceTest extends BrowserTest {
     assertThat(complaints).isEmpty();
     assertThat(List.copyOf(outside)).isEmpty();
   }
+
+  /** Three casts, each 8 minutes of mixing and 12 of filling for 4 bollards: 5 minutes a piece. */
+  @Test
+  void recordedMinutesTakeThePlaceOfTheHousesFromThreeBatchesOn() {
+    var studio = workshop.desk.studio();
+    for (int i = 0; i < 3; i++) {
+      var plan =
+          new pourwright.batch.BatchPlan(
+              pourwright.batch.BatchKind.CAST,
+              "grey",
+              1,
+              List.of(new pourwright.batch.BatchPlan.Makes("cog", 1, 4, null)),
+              List.of(
+                  pourwright.batch.PlannedStep.hands("mix", "Mix", 15),
+                  pourwright.batch.PlannedStep.hands("fill", "Fill", 8)),
+              null);
+      long batch = studio.startCast.run(workshop.act(), plan).made().id();
+      for (String step : List.of("mix", "fill")) {
+        workshop.clock.move(java.time.Duration.ofMinutes(step.equals("mix") ? 8 : 12));
+        var request = new pourwright.work.RecordStep.Request(batch, step, List.of(), null);
+        studio.recordStep.run(workshop.act(), request).made();
+      }
+      var demolded = List.of(new pourwright.work.FinishCast.Demolded("cog", 4));
+      var finish = new pourwright.work.FinishCast.Request(batch, demolded, null);
+      studio.finishCast.run(workshop.act(), finish).made();
+    }
+    SlateBook.Laid laid =
+        studio.look(b -> new SlateBook(b).of("cog-rain", Optional.empty())).orElseThrow();
+    SlateBook.Minutes cast = laid.minutes().get(0);
+    assertThat(cast.recorded().orElseThrow().minutes()).isCloseTo(5.0, within(1e-9));
+    assertThat(cast.recorded().orElseThrow().batches()).isEqualTo(3);
+    assertThat(new Visitor(server.port()).page("/slate/cog-rain").select("main").text())
+        .contains("5.0 min (3 batches)", "not recorded step by step");
+  }
+
+  @Test
+  void aDiscountSaysHowManyMoreMustBeSold() {
+    Visitor visitor = new Visitor(server.port());
+    assertThat(visitor.page("/slate/bollard-rain?price=40&discount=10").select("main").text())
+        .contains("price 36.00 EUR", "times as many must be sold");
+    assertThat(visitor.get("/slate/bollard-rain?discount=99").statusCode()).isEqualTo(422);
+    assertThat(visitor.page("/slate").select("main").text())
+        .contains("pays an hour of hands best", "pays a day in the mold best");
+  }
 }

@@ -14,6 +14,8 @@ import pourwright.page.Form;
  * @param lines what it is made of
  * @param channels what is left where
  * @param movers what moves the margin most
+ * @param minutes hands by step, planned and recorded
+ * @param discount what is left when something is taken off the price; empty where nobody asked
  * @param notes what is guessed or missing
  * @param marketDay how many pay for a market day
  */
@@ -26,8 +28,13 @@ public record CandleSlatePage(
     List<Line> lines,
     List<Channel> channels,
     List<Mover> movers,
+    List<Minutes> minutes,
+    List<String> discount,
     List<String> notes,
     String marketDay) {
+
+  /** Hands in a step. */
+  public record Minutes(String step, String planned, String recorded) {}
 
   /** A line of the cost. */
   public record Line(String what, String money, String origin) {}

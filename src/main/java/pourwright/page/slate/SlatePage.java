@@ -9,8 +9,9 @@ import pourwright.page.Form;
  * @param purpose what is done here
  * @param form the house's numbers as they are or were typed
  * @param rows candles, what earns most per hour of hands first
+ * @param best which pays best, in sentences
  */
-public record SlatePage(String purpose, Form form, List<Row> rows) {
+public record SlatePage(String purpose, Form form, List<Row> rows, List<String> best) {
 
   /** A candle. */
   public record Row(

@@ -18,6 +18,7 @@ import pourwright.quantity.MoneyText;
 import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.Outcome;
+import pourwright.work.PaperPrinter;
 import pourwright.work.SlateBook;
 import pourwright.work.StockValues;
 import pourwright.work.TablePrinter;
@@ -26,9 +27,10 @@ import pourwright.work.TablePrinter;
 public final class SlatePlace implements Place {
   private static final double MARGIN_MOST = 80;
   private static final double PERCENT = 100;
+  private static final double DISCOUNT_MOST = 95;
   private final Desk desk;
   private final StockValues values = new StockValues();
-  private final Kept<List<SlatePage.Row>> rows = new Kept<>();
+  private final Kept<SlateReader.Listed> listed = new Kept<>();
 
   /** The place, with the clock and zone of the studio. */
   public SlatePlace(Desk desk) {
@@ -54,6 +56,8 @@ public final class SlatePlace implements Place {
   public void addTo(RoutesConfig routes) {
     routes.get(path(), http -> Show.page(http, "slate/slate.jte", page(Optional.empty())));
     routes.post(path(), this::settings);
+    new ChannelsDesk(desk).addTo(routes);
+    new SaleDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new BooksDesk(desk, TablePrinter.ofTheHouse()).addTo(routes);
     routes.get(path() + "/{candle}", this::candle);
     routes.post(path() + "/{candle}", this::savePrice);
@@ -63,12 +67,17 @@ public final class SlatePlace implements Place {
     return desk.studio().look((Books books) -> reading.apply(new SlateBook(books, values)));
   }
 
+  private SlateReader.Listed listed(SlateBook book, SlateReader reader) {
+    return listed.get(book.edition(), () -> reader.listed(book.all()));
+  }
+
   private SlatePage page(Optional<Form> typed) {
     return look(
         book -> {
           SlateReader reader = new SlateReader(book);
+          SlateReader.Listed listed = listed(book, reader);
           return new SlatePage(
-              purpose(), typed.orElseGet(reader::settings), rows.get(book.edition(), reader::rows));
+              purpose(), typed.orElseGet(reader::settings), listed.rows(), listed.best());
         });
   }
 
@@ -115,13 +124,15 @@ public final class SlatePlace implements Place {
   }
 
   private void candle(Context http) {
-    String asked = http.queryParam("price");
-    if (asked == null) {
-      Show.page(http, "slate/candle.jte", candlePage(http, Form.blank(), Optional.empty()));
-      return;
+    Form form = Form.asked(http);
+    Optional<Double> off = form.readIfThere("discount", "per cent", Double::valueOf);
+    if (off.isPresent() && !(off.get() >= 0 && off.get() <= DISCOUNT_MOST)) {
+      form.complain("discount", "Please give a discount from 0 to 95 per cent.");
     }
-    Form form = Form.startingFrom(Map.of("price", asked));
-    Optional<Double> price = amount(form, "price", "a price");
+    Optional<Double> price =
+        form.value("price").isEmpty() && http.queryParam("price") == null
+            ? Optional.empty()
+            : amount(form, "price", "a price");
     CandleSlatePage page = candlePage(http, form, price.filter(p -> p > 0));
     if (form.ok()) {
       Show.page(http, "slate/candle.jte", page);

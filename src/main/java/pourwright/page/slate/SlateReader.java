@@ -1,11 +1,13 @@
 package pourwright.page.slate;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import pourwright.cost.Discount;
 import pourwright.cost.Slate;
 import pourwright.page.Form;
 import pourwright.quantity.Sourced;
@@ -51,8 +53,30 @@ final class SlateReader {
     return String.format(Locale.ROOT, "%.0f %%", PERCENT * fraction);
   }
 
-  List<SlatePage.Row> rows() {
-    List<SlateBook.Laid> all = new ArrayList<>(book.all());
+  /** Which candle pays hands best and which the mold, in a sentence. */
+  private static List<String> best(List<SlateBook.Laid> all) {
+    if (all.isEmpty()) {
+      return List.of();
+    }
+    SlateBook.Laid hands =
+        Collections.max(all, Comparator.comparingDouble(l -> l.atShop().earnsPerHour()));
+    SlateBook.Laid mold =
+        Collections.max(
+            all, Comparator.comparingDouble(l -> l.atShop().earnsPerMoldDay(l.moldDays())));
+    return List.of(
+        hands.design().name() + " pays an hour of hands best.",
+        mold.design().name() + " pays a day in the mold best: make more of it when molds are short.");
+  }
+
+  /** The candles' rows, and which pays best. */
+  record Listed(List<SlatePage.Row> rows, List<String> best) {}
+
+  Listed listed(List<SlateBook.Laid> all) {
+    return new Listed(rows(all), best(all));
+  }
+
+  private List<SlatePage.Row> rows(List<SlateBook.Laid> laid) {
+    List<SlateBook.Laid> all = new ArrayList<>(laid);
     all.sort(Comparator.comparingDouble(l -> -l.atShop().earnsPerHour()));
     return all.stream().map(this::row).toList();
   }
@@ -81,6 +105,8 @@ final class SlateReader {
         shop.lines().stream().map(this::line).toList(),
         laid.byTerms().entrySet().stream().map(e -> channel(e.getKey(), e.getValue())).toList(),
         shop.movers().stream().limit(MOVERS_SHOWN).map(this::mover).toList(),
+        laid.minutes().stream().map(SlateReader::minutes).toList(),
+        discount(laid, form),
         notes(laid),
         marketDay(laid));
   }
@@ -98,6 +124,46 @@ final class SlateReader {
         range(slate.margin()),
         percent(slate.marginOfPrice().value()),
         percent(slate.marginOfCost().value()));
+  }
+
+  private static CandleSlatePage.Minutes minutes(SlateBook.Minutes step) {
+    return new CandleSlatePage.Minutes(
+        step.step(),
+        String.format(Locale.ROOT, "%.1f min", step.planned()),
+        step.recorded()
+            .map(
+                r ->
+                    String.format(
+                        Locale.ROOT, "%.1f min (%d batches)", r.minutes(), r.batches()))
+            .orElse("not recorded step by step"));
+  }
+
+  /** What a discount leaves in each channel, and how much more must be sold then. */
+  private List<String> discount(SlateBook.Laid laid, Form form) {
+    String asked = form.value("discount");
+    if (asked.isEmpty() || !form.error("discount").isEmpty()) {
+      return List.of();
+    }
+    double fraction = Double.parseDouble(asked) / PERCENT;
+    List<String> lines = new ArrayList<>();
+    laid.byTerms()
+        .forEach(
+            (terms, slate) -> {
+              Discount less = Discount.of(slate, fraction);
+              lines.add(
+                  terms.name()
+                      + ": price "
+                      + money(less.price())
+                      + ", left "
+                      + money(less.margin())
+                      + (Double.isNaN(less.timesAsMany())
+                          ? "; no number sold leaves the same"
+                          : String.format(
+                              Locale.ROOT,
+                              "; %.1f times as many must be sold to leave the same",
+                              less.timesAsMany())));
+            });
+    return lines;
   }
 
   private CandleSlatePage.Mover mover(Slate.Mover mover) {
