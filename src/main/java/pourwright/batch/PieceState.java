@@ -279,6 +279,13 @@ public sealed interface PieceState {
     public String words() {
       return "come back";
     }
+
+    @Override
+    public Move after(PieceEvent event) {
+      return event.step() == PieceStep.REFILLED
+          ? new Move.Moved(gone(this, event))
+          : PieceState.super.after(event);
+    }
   }
 
   /** The order line that a piece was picked for or left with. */

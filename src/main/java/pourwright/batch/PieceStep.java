@@ -38,6 +38,8 @@ public enum PieceStep {
   GIVEN("given away"),
   /** Came back from a buyer. */
   CAME_BACK("came back"),
+  /** Cleared for a refill; goes on under a new mark. */
+  REFILLED("cleared for a refill"),
   /** Sorted. */
   GRADED("graded"),
   /** Thrown away. */

@@ -8,6 +8,7 @@ import pourwright.page.house.FileCorner;
 import pourwright.page.house.FindCorner;
 import pourwright.page.house.HistoryCorner;
 import pourwright.page.house.HoldCorner;
+import pourwright.page.house.RefillCorner;
 import pourwright.page.house.SettingsCorner;
 import pourwright.page.house.StopCorner;
 import pourwright.page.house.TimerCorner;
@@ -45,6 +46,7 @@ public final class Places {
         new HistoryCorner(desk),
         new HoldCorner(desk),
         new AfterCorner(desk),
+        new RefillCorner(desk),
         new StopCorner(desk),
         new FindCorner(desk),
         new SettingsCorner(desk),

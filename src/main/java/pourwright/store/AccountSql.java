@@ -31,7 +31,7 @@ record AccountSql(Handle handle) implements AccountBook {
     return handle
         .createQuery(
             """
-            SELECT p.id, p.mark, p.vessel_design, p.made_in FROM piece p
+            SELECT p.id, p.mark, p.vessel_design, p.made_in, p.refill_of FROM piece p
             JOIN piece_now w ON w.piece_id = p.id ORDER BY p.id
             """)
         .map(
@@ -40,7 +40,8 @@ record AccountSql(Handle handle) implements AccountBook {
                     row.getLong("id"),
                     row.getLong("mark"),
                     row.getString("vessel_design"),
-                    row.getLong("made_in")))
+                    row.getLong("made_in"),
+                    Row.longOrNull(row, "refill_of")))
         .list();
   }
 
@@ -64,6 +65,7 @@ record AccountSql(Handle handle) implements AccountBook {
                 PieceStep.SOLD.name(),
                 PieceStep.GIVEN.name(),
                 PieceStep.CAME_BACK.name(),
+                PieceStep.REFILLED.name(),
                 PieceStep.SCRAPPED.name()))
         .map(
             (row, ctx) ->

@@ -3,6 +3,7 @@ package pourwright.work;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.PieceEvent;
 
 /** The years of the ledger at once, as the books of account need them; undone deeds left out. */
@@ -12,8 +13,10 @@ public interface AccountBook {
    * A piece and the batch it came out of.
    *
    * @param vesselDesign code of the vessel's card
+   * @param refillOf the piece that it was before, if it came back for a refill
    */
-  record Made(long piece, long mark, String vesselDesign, long madeIn) {}
+  record Made(
+      long piece, long mark, String vesselDesign, long madeIn, @Nullable Long refillOf) {}
 
   /** The order that a line belongs to. */
   record LineOf(String order, String design, String channel) {}

@@ -34,6 +34,9 @@ public record PieceCosts(Map<Long, Long> byPiece, Map<Long, Long> withoutPieces)
   static PieceCosts of(Books books, Map<Long, Long> batches, List<PieceEvent> passages) {
     Map<Long, Map<Long, String>> members = new TreeMap<>();
     for (AccountBook.Made made : books.accounts().pieces()) {
+      if (made.refillOf() != null) {
+        continue; // the same stone under a new mark: its cast is paid
+      }
       members
           .computeIfAbsent(made.madeIn(), b -> new TreeMap<>())
           .put(made.piece(), made.vesselDesign());

@@ -118,6 +118,12 @@ public final class Studio {
   /** Days at a market. */
   public final MarketDay market;
 
+  /** Clears vessels that came back for a refill. */
+  public final RefillVessel refillVessel;
+
+  /** Takes lists of cards in. */
+  public final ImportCards importCards;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -162,6 +168,8 @@ public final class Studio {
     recordMoney = new RecordMoney(doing);
     afterSale = new RecordAfterSale(doing);
     market = new MarketDay(doing);
+    refillVessel = new RefillVessel(doing);
+    importCards = new ImportCards(doing);
     undo = new Undo(doing);
   }
 

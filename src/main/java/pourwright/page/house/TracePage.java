@@ -12,6 +12,7 @@ import java.util.List;
  * @param wentInto what it went into, grouped
  * @param holdPath where it is put on hold, or an empty string
  * @param files what is attached
+ * @param ways what can be done with it next
  * @param subject what a photo would be attached to, such as {@code PIECE/12}
  */
 public record TracePage(
@@ -22,6 +23,7 @@ public record TracePage(
     List<Group> wentInto,
     String holdPath,
     List<Link> files,
+    List<Link> ways,
     String subject) {
 
   /** A word and its value. */

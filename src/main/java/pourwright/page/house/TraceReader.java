@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
+import pourwright.batch.PieceState;
 import pourwright.page.Desk;
 import pourwright.stock.Lot;
 import pourwright.stock.Shelf;
@@ -116,7 +117,37 @@ final class TraceReader {
     List<TracePage.Link> files =
         books.attachments().of(subject).stream().map(TraceReader::file).toList();
     return new TracePage(
-        title, facts, events, back, onward, hold, files, subject.kind() + "/" + subject.id());
+        title,
+        facts,
+        events,
+        back,
+        onward,
+        hold,
+        files,
+        ways(subject),
+        subject.kind() + "/" + subject.id());
+  }
+
+  private List<TracePage.Link> ways(Subject subject) {
+    if (subject.kind() == Subject.Kind.LOT) {
+      return List.of(
+          new TracePage.Link("Who has what it is in", "/stockroom/lot/" + subject.id() + "/recall"));
+    }
+    Optional<Piece> piece =
+        subject.kind() == Subject.Kind.PIECE
+            ? books.pieces().piece(subject.number())
+            : Optional.empty();
+    if (piece.isEmpty()) {
+      return List.of();
+    }
+    if (piece.get().state() instanceof PieceState.CameBack) {
+      return List.of(new TracePage.Link("Clear it for a refill", "/refill/" + subject.id()));
+    }
+    return piece.get().state() instanceof PieceState.Gone
+        ? List.of(
+            new TracePage.Link(
+                "It came back, broke or hurt", "/after?mark=" + piece.get().mark().text()))
+        : List.of();
   }
 
   private static TracePage.Link file(Attachment attachment) {

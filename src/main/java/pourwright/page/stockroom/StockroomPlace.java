@@ -72,6 +72,7 @@ public final class StockroomPlace implements Place {
     routes.get("/stockroom/find", this::find);
     lots.addTo(routes);
     new DeliveryDesk(desk).addTo(routes);
+    new ListDesk(desk).addTo(routes);
     new MarketDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new RecallDesk(desk, PaperPrinter.ofTheHouse(), TablePrinter.ofTheHouse()).addTo(routes);
   }
