@@ -21,8 +21,7 @@ public record Discount(double price, double margin, double timesAsMany) {
     Check.between("discount_fraction", fraction, 0, 0.95);
     double before = slate.margin().value();
     double price = slate.price().value() * (1 - fraction);
-    Sourced lower =
-        new Sourced(price, slate.price().relativeUncertainty(), slate.price().origin());
+    Sourced lower = new Sourced(price, slate.price().relativeUncertainty(), slate.price().origin());
     double after = new Slate(slate.inputs(), slate.channel(), lower).margin().value();
     return new Discount(price, after, after > 0 && before > 0 ? before / after : Double.NaN);
   }

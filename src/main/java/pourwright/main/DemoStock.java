@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import pourwright.card.Amounts;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
@@ -18,7 +17,6 @@ import pourwright.work.RecordStep;
 
 /** Deliveries of the demo studio, and what its batches draw. */
 final class DemoStock {
-  private static final int BAD_LOT_DAYS = 120;
   private final DemoHistory history;
   private final Map<String, Material> materials = new HashMap<>();
   private final Map<String, Long> left = new HashMap<>();
@@ -79,10 +77,6 @@ final class DemoStock {
 
   /** Receives a delivery. */
   long receive(String code) {
-    return receive(code, null);
-  }
-
-  private long receive(String code, @Nullable LocalDate goodUntil) {
     Material material = material(code);
     double amount = Math.rint(pack(material.kind()) * (0.7 + 0.6 * history.random().nextDouble()));
     long units = material.unit().toSmall(amount);
@@ -104,7 +98,7 @@ final class DemoStock {
                     new Amount(material.unit(), units),
                     material.kind() == MaterialKind.FRAGRANCE ? "lantern-yard" : "north-quay",
                     today,
-                    goodUntil == null ? expires : goodUntil,
+                    expires,
                     new Price(cents, "EUR")))
             .made();
     left.merge(code, units, Long::sum);
@@ -112,9 +106,9 @@ final class DemoStock {
     return shelf.lot().id();
   }
 
-  /** The lot that will turn out bad; it is good for four months by its pack and so goes first. */
+  /** The lot that will turn out bad. */
   void receiveBadLot(String code) {
-    badLot = receive(code, history.today().plusDays(BAD_LOT_DAYS));
+    badLot = receive(code);
   }
 
   /** What a step takes, buying first where too little is left. */

@@ -77,6 +77,24 @@ record RecallSql(Handle handle) implements RecallBook {
   }
 
   @Override
+  public java.util.Map<String, Integer> pouredBefore(java.time.Instant moment) {
+    java.util.Map<String, Integer> counts = new java.util.TreeMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT w.design, COUNT(*) AS n FROM piece_now w
+            JOIN piece_event e ON e.piece_id = w.piece_id AND e.step = 'POURED'
+            WHERE w.state = 'Rested' AND e.at_ms < :moment
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id)
+            GROUP BY w.design
+            """)
+        .bind("moment", moment.toEpochMilli())
+        .map((row, ctx) -> java.util.Map.entry(row.getString("design"), row.getInt("n")))
+        .forEach(e -> counts.put(e.getKey(), e.getValue()));
+    return counts;
+  }
+
+  @Override
   public java.util.Map<String, Integer> counts(String state) {
     java.util.Map<String, Integer> counts = new java.util.TreeMap<>();
     handle

@@ -15,8 +15,7 @@ public interface AccountBook {
    * @param vesselDesign code of the vessel's card
    * @param refillOf the piece that it was before, if it came back for a refill
    */
-  record Made(
-      long piece, long mark, String vesselDesign, long madeIn, @Nullable Long refillOf) {}
+  record Made(long piece, long mark, String vesselDesign, long madeIn, @Nullable Long refillOf) {}
 
   /** The order that a line belongs to. */
   record LineOf(String order, String design, String channel) {}

@@ -16,7 +16,7 @@ import pourwright.batch.PieceStep;
 public final class AdvancePieces {
   private static final Set<PieceStep> BARRED_BY_HOLD =
       Set.of(PieceStep.PICKED, PieceStep.SOLD, PieceStep.GIVEN, PieceStep.POURED);
-  private static final Set<PieceStep> NOT_HERE = 
+  private static final Set<PieceStep> NOT_HERE =
       Set.of(PieceStep.CAST, PieceStep.POURED, PieceStep.REFILLED);
   private final Doing doing;
 

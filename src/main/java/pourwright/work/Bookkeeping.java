@@ -230,7 +230,8 @@ public record Bookkeeping(
           }
           case CAME_BACK -> leave(event, "came back", Accounts.PIECES, Accounts.SOLD, costs);
           // the wax is burnt: an empty vessel comes in again at nothing
-          case REFILLED -> leave(event, "cleared for a refill", Accounts.SOLD, Accounts.PIECES, costs);
+          case REFILLED ->
+              leave(event, "cleared for a refill", Accounts.SOLD, Accounts.PIECES, costs);
           case GIVEN -> leave(event, "given away", Accounts.GIFTS, Accounts.PIECES, costs);
           case TESTED -> leave(event, "taken for test", Accounts.TESTS, Accounts.PIECES, costs);
           case SCRAPPED -> leave(event, "scrapped", Accounts.FAILED, Accounts.PIECES, costs);

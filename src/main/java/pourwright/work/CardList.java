@@ -21,10 +21,7 @@ public final class CardList {
   /** What a list holds. */
   public enum What {
     /** Materials with their shelf lives. */
-    MATERIALS(
-        "materials",
-        List.of("name", "kind"),
-        List.of("code", "closed", "opened", "note")),
+    MATERIALS("materials", List.of("name", "kind"), List.of("code", "closed", "opened", "note")),
     /** Mix cards. */
     MIXES(
         "mix cards",

@@ -53,9 +53,7 @@ public final class ImportCards {
 
   /** What would happen, row by row; nothing is written. */
   public List<Row> look(CardList.What what, List<Map<String, String>> rows, Locale locale) {
-    return doing.look(books -> plan(books, what, rows, locale)).stream()
-        .map(Planned::row)
-        .toList();
+    return doing.look(books -> plan(books, what, rows, locale)).stream().map(Planned::row).toList();
   }
 
   /** Takes the list in; refused when a single row is wrong. */
@@ -128,8 +126,7 @@ public final class ImportCards {
           "line " + wrong.get().line() + ": " + wrong.get().sentence(),
           "nothing was taken; put it right and try again");
     }
-    List<Planned> some =
-        planned.stream().filter(p -> p.row().fate() != Fate.SAME).toList();
+    List<Planned> some = planned.stream().filter(p -> p.row().fate() != Fate.SAME).toList();
     if (some.isEmpty()) {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE, "every row is as it is already", "there is nothing to take in");

@@ -44,6 +44,9 @@ public interface RecallBook {
   /** Numbers of the pieces of a design in a state, the oldest first, at most so many. */
   List<Long> standing(String design, String state, int most);
 
+  /** How many candles of each design wait to be sold that were poured before a moment. */
+  java.util.Map<String, Integer> pouredBefore(Instant moment);
+
   /** How many pieces of each design are in a state. */
   java.util.Map<String, Integer> counts(String state);
 

@@ -15,9 +15,9 @@ import pourwright.batch.PlannedStep;
 /**
  * Minutes of hands on one piece, from when the steps of the latest batches were recorded: a step
  * took from the one recorded before it until its own. Not believed are gaps with a planned wait in
- * them, gaps under half a minute (written down afterwards) and gaps over two hours (lunch); for such
- * a step its planned minutes stand in. A batch counts when at least half of its steps of hands are
- * believed.
+ * them, gaps under half a minute (written down afterwards) and gaps over two hours (lunch); for
+ * such a step its planned minutes stand in. A batch counts when at least half of its steps of hands
+ * are believed.
  */
 public final class RecordedMinutes {
   private static final int LATEST = 80;

@@ -131,8 +131,7 @@ public final class RefillVessel {
         .pieces()
         .add(
             fresh,
-            new PieceEvent(
-                0, id, PieceStep.DRIED, turn.now(), null, null, null, null, deed.id()));
+            new PieceEvent(0, id, PieceStep.DRIED, turn.now(), null, null, null, null, deed.id()));
     return Turn.done(deed, Doing.known(books.pieces().piece(id), deed));
   }
 

@@ -18,8 +18,7 @@ import pourwright.quantity.Money;
  * @param lines each with its price
  * @param money what came and went for it
  */
-public record SaleSums(
-    Order order, String currency, List<Line> lines, List<MoneyFact> money) {
+public record SaleSums(Order order, String currency, List<Line> lines, List<MoneyFact> money) {
   private static final double MINOR = 100;
 
   /** Keeps its own copies. */
@@ -36,8 +35,7 @@ public record SaleSums(
    * @param eachMinor price of one in cents, null where none is known
    * @param agreed whether it was agreed for this line; else it is the list's
    */
-  public record Line(
-      long id, String name, int pieces, @Nullable Long eachMinor, boolean agreed) {
+  public record Line(long id, String name, int pieces, @Nullable Long eachMinor, boolean agreed) {
     /** Price of the line; 0 where none is known. */
     public long sumMinor() {
       Long each = eachMinor;
@@ -67,10 +65,7 @@ public record SaleSums(
       boolean isAgreed = price != null;
       if (price == null) {
         price =
-            prices
-                .in(line.design(), order.channel())
-                .map(p -> Math.round(p * MINOR))
-                .orElse(null);
+            prices.in(line.design(), order.channel()).map(p -> Math.round(p * MINOR)).orElse(null);
       }
       lines.add(new Line(id, name, line.quantity(), price, isAgreed));
     }

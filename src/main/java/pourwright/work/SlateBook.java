@@ -54,8 +54,7 @@ public final class SlateBook {
    * @param planned by the house's habits
    * @param recorded as it was done; empty where too few batches were recorded step by step
    */
-  public record Minutes(
-      String step, double planned, Optional<RecordedMinutes.Recorded> recorded) {
+  public record Minutes(String step, double planned, Optional<RecordedMinutes.Recorded> recorded) {
     private Named named() {
       return recorded
           .map(r -> new Named(step, Sourced.measured(r.minutes(), r.relativeUncertainty())))
@@ -290,8 +289,7 @@ public final class SlateBook {
             "pour",
             candle.design().wicks().count() * hands.wick() + hands.pour() + hands.trim(),
             recorded.of(candle.design().code())),
-        new Minutes(
-            "pack", hands.box() / candle.design().piecesPerBox(), Optional.empty()));
+        new Minutes("pack", hands.box() / candle.design().piecesPerBox(), Optional.empty()));
   }
 
   private PieceBook.Fared fared(String design) {

@@ -79,8 +79,8 @@ class ValuationTest {
 
   /**
    * OpenStax, Principles of Accounting, Volume 1: Financial Accounting (2019), 10.3, perpetual
-   * method, figures from memory: first in first out, sold 7 200 and left 8 955; moving average, sold
-   * 7 253 and left 8 902, shown there in whole dollars.
+   * method, figures from memory: first in first out, sold 7 200 and left 8 955; moving average,
+   * sold 7 253 and left 8 902, shown there in whole dollars.
    */
   @Test
   void thePublishedPerpetualExampleByBothMethods() {

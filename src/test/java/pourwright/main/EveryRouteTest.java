@@ -29,6 +29,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
+import pourwright.batch.PieceStep;
 import pourwright.card.CandleDesign;
 import pourwright.page.BrowserTest;
 import pourwright.page.Place;
@@ -41,12 +44,16 @@ import pourwright.page.guard.SecretsFile;
 import pourwright.page.plan.PlanCorner;
 import pourwright.plan.ForwardRule;
 import pourwright.work.Act;
+import pourwright.work.AfterSale;
 import pourwright.work.AttachFile;
 import pourwright.work.BeginPour;
 import pourwright.work.BooksUnavailable;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
+import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
+import pourwright.work.PieceBook;
+import pourwright.work.RecordAfterSale;
 import pourwright.work.Studio;
 import pourwright.work.Subject;
 
@@ -70,6 +77,7 @@ class EveryRouteTest extends BrowserTest {
           "/timers",
           "/history",
           "/hold",
+          "/after",
           "/stop",
           "/find",
           "/find?mark=12X",
@@ -78,6 +86,7 @@ class EveryRouteTest extends BrowserTest {
           "/plan",
           "/plan/again",
           "/m/12X",
+          "/pair/none",
           "/nowhere",
           "/broken",
           "/full",
@@ -162,11 +171,44 @@ class EveryRouteTest extends BrowserTest {
                   new BeginPour.Request(design.code(), 4, 0)))
           .matches(Outcome::isDone);
     }
+    afterTheSale(studio);
     Visitor visitor = new Visitor(full.port());
     done(visitor.post("/shelf/simulate", "/shelf/simulate", Map.of("hours", "1", "grid", "5")));
     done(visitor.post("/plan", "/plan/again", Map.of()));
     await("a plan to take", () -> visitor.get("/plan/again").body().contains("/plan/take"));
     done(visitor.post("/plan/again", "/plan/take", Map.of("by", "MB")));
+  }
+
+  /** A candle that came back, and a market day that waits to be counted back. */
+  private static void afterTheSale(Studio studio) {
+    Piece sold =
+        studio.look(
+            books ->
+                books.pieces().list(PieceBook.Which.ALL, null, 500).items().stream()
+                    .filter(
+                        p -> p.state() instanceof PieceState.Gone g && g.how() == PieceStep.SOLD)
+                    .findFirst()
+                    .orElseThrow());
+    assertThat(
+            studio.afterSale.run(
+                Act.of("MB", "one came back"),
+                new RecordAfterSale.Request(AfterSale.Kind.RETURN, sold.id(), null, "", null, 0)))
+        .matches(Outcome::isDone);
+    String candle =
+        studio.look(
+            books ->
+                books.recalls().counts("Rested").keySet().stream()
+                    .filter(
+                        code ->
+                            books.recalls().standing(code, "Rested", 50).stream()
+                                .anyMatch(p -> books.holds().stopping(p).isEmpty()))
+                    .findFirst()
+                    .orElseThrow());
+    assertThat(
+            studio.market.pack(
+                Act.of("MB", "a market"),
+                new MarketDay.Pack("Market today Quay", studio.today(), Map.of(candle, 1), 0)))
+        .matches(Outcome::isDone);
   }
 
   private static void done(HttpResponse<String> answer) {

@@ -62,8 +62,7 @@ class CardListTest extends BrowserTest {
     page.fill("#by", "MB");
     page.getByText("Take it in").click();
     page.waitForLoadState();
-    Material powder =
-        studio.look(b -> Drawers.material(b, "harbour-grey-powder")).orElseThrow();
+    Material powder = studio.look(b -> Drawers.material(b, "harbour-grey-powder")).orElseThrow();
     assertThat(powder.shelfLife().closedDays()).isEqualTo(200);
     assertThat(powder.shelfLife().openedDays()).isEqualTo(45);
     assertThat(((Number) page.evaluate("document.documentElement.scrollWidth")).intValue())
@@ -82,13 +81,33 @@ class CardListTest extends BrowserTest {
   void mixAndPourCardsComeInAllOrNoneAndOneUndoTakesThemBack() {
     List<Map<String, String>> mixes =
         List.of(
-            row("name", "Quay grey", "powder", "rapid-grey", "powder parts", "3",
-                "water parts", "1", "by", "volume", "additions", "black-oxide 0.015",
-                "times", "rapid"),
-            row("name", "Quay white", "powder", "white-portland", "powder parts", "1",
-                "water parts", "0.42", "additions", "marble-flour 1.2; titan 0.1"));
-    List<ImportCards.Row> fates =
-        studio.importCards.look(CardList.What.MIXES, mixes, Locale.UK);
+            row(
+                "name",
+                "Quay grey",
+                "powder",
+                "rapid-grey",
+                "powder parts",
+                "3",
+                "water parts",
+                "1",
+                "by",
+                "volume",
+                "additions",
+                "black-oxide 0.015",
+                "times",
+                "rapid"),
+            row(
+                "name",
+                "Quay white",
+                "powder",
+                "white-portland",
+                "powder parts",
+                "1",
+                "water parts",
+                "0.42",
+                "additions",
+                "marble-flour 1.2; titan 0.1"));
+    List<ImportCards.Row> fates = studio.importCards.look(CardList.What.MIXES, mixes, Locale.UK);
     assertThat(fates.get(0).fate()).isEqualTo(ImportCards.Fate.NEW);
     assertThat(fates.get(1).sentence()).contains("there is no material 'titan'");
     Outcome<List<ImportCards.Row>> refused =
@@ -100,9 +119,27 @@ class CardListTest extends BrowserTest {
     assertThat(none).isTrue();
     List<Map<String, String>> pours =
         List.of(
-            row("name", "Quay rain", "waxes", "soft-wax-a 4; blend-b 1", "fragrances",
-                "scent-rain", "load", "8 %", "of", "total", "add from", "68", "add to", "76",
-                "pour from", "54", "pour to", "60", "rest days", "12"));
+            row(
+                "name",
+                "Quay rain",
+                "waxes",
+                "soft-wax-a 4; blend-b 1",
+                "fragrances",
+                "scent-rain",
+                "load",
+                "8 %",
+                "of",
+                "total",
+                "add from",
+                "68",
+                "add to",
+                "76",
+                "pour from",
+                "54",
+                "pour to",
+                "60",
+                "rest days",
+                "12"));
     Outcome<List<ImportCards.Row>> taken =
         studio.importCards.run(workshop.act(), CardList.What.POURS, pours, Locale.UK);
     assertThat(taken.made()).singleElement();

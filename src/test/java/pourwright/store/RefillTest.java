@@ -102,8 +102,7 @@ class RefillTest {
     assertThat(fresh.refillOf()).isEqualTo(old);
     assertThat(fresh.state()).isInstanceOf(PieceState.Dry.class);
     assertThat(fresh.state().tightness()).isEqualTo(pourwright.batch.Tightness.NONE);
-    Trace.Reached back =
-        bench.studio.traceBack(new Trace.Node(Trace.Kind.PIECE, fresh.id()));
+    Trace.Reached back = bench.studio.traceBack(new Trace.Node(Trace.Kind.PIECE, fresh.id()));
     assertThat(back.of(Trace.Kind.PIECE)).containsExactly(old);
     assertThat(back.of(Trace.Kind.LOT)).hasSize(1);
     assertThat(clear(old, true).isDone()).isFalse();

@@ -38,8 +38,7 @@ class StockSentencesTest {
   void twoPeopleCountTheSameLotAndTheSecondIsToldWhatTheFirstFound() {
     long lot = bench.lot("grey-powder", "P-1", 1000);
     Amount seen = Amount.ofGrams(1000);
-    bench.studio.countLot.run(
-        Bench.act(), new CountLot.Request(lot, Amount.ofGrams(950), seen));
+    bench.studio.countLot.run(Bench.act(), new CountLot.Request(lot, Amount.ofGrams(950), seen));
     Outcome.Refused<?> second =
         refused(
             bench.studio.countLot.run(
@@ -115,8 +114,7 @@ class StockSentencesTest {
     assertThat(bench.studio.look(b -> Bookkeeping.of(b, ZoneOffset.UTC)).journal().text())
         .isEqualTo(books);
     for (int i = 0; i < pieces.size(); i++) {
-      assertThat(
-              bench.studio.traceBack(new Trace.Node(Trace.Kind.PIECE, pieces.get(i).id())))
+      assertThat(bench.studio.traceBack(new Trace.Node(Trace.Kind.PIECE, pieces.get(i).id())))
           .isEqualTo(traces.get(i));
     }
     assertThat(bench.store.unsound()).isEmpty();

@@ -2,14 +2,18 @@ package pourwright.page.house;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.Mark;
 import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -77,13 +81,15 @@ public final class AfterCorner implements Corner {
    * @param subject what a photo is kept with, such as {@code PIECE/12}
    * @param files photos
    * @param stops what can be put on hold
+   * @param ways where it goes on: the piece, a refill, the order's money
    */
   public record EntryPage(
       String title,
       List<String> facts,
       String subject,
       List<TracePage.Link> files,
-      List<Stop> stops) {}
+      List<Stop> stops,
+      List<TracePage.Link> ways) {}
 
   /** Something that can be held with one tap. */
   public record Stop(String words, String subject) {}
@@ -220,7 +226,30 @@ public final class AfterCorner implements Corner {
         facts,
         subject.kind() + "/" + subject.id(),
         files,
-        piece == null ? List.of() : stops(books, piece));
+        piece == null ? List.of() : stops(books, piece),
+        ways(books, piece, order));
+  }
+
+  private static List<TracePage.Link> ways(
+      Books books, @Nullable Long piece, @Nullable String order) {
+    List<TracePage.Link> ways = new ArrayList<>();
+    if (piece != null) {
+      ways.add(new TracePage.Link("The piece and its trace", "/piece/" + piece));
+      boolean back =
+          books
+              .pieces()
+              .piece(piece)
+              .filter(p -> p.state() instanceof PieceState.CameBack)
+              .isPresent();
+      if (back) {
+        ways.add(new TracePage.Link("Clear it for a refill", "/refill/" + piece));
+      }
+    }
+    if (order != null) {
+      String coded = URLEncoder.encode(order, StandardCharsets.UTF_8).replace("+", "%20");
+      ways.add(new TracePage.Link("Money of order " + order, "/slate/order/" + coded));
+    }
+    return ways;
   }
 
   /** The piece, its design, and every lot in it. */

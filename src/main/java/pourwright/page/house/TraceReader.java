@@ -131,7 +131,8 @@ final class TraceReader {
   private List<TracePage.Link> ways(Subject subject) {
     if (subject.kind() == Subject.Kind.LOT) {
       return List.of(
-          new TracePage.Link("Who has what it is in", "/stockroom/lot/" + subject.id() + "/recall"));
+          new TracePage.Link(
+              "Who has what it is in", "/stockroom/lot/" + subject.id() + "/recall"));
     }
     Optional<Piece> piece =
         subject.kind() == Subject.Kind.PIECE

@@ -94,11 +94,19 @@ final class BooksDesk {
     Show.page(
         http,
         "slate/books.jte",
-        new BooksPage(form, true, period.get().query(), lines, months, books.journal().notes()));
+        new BooksPage(
+            form, periods(), true, period.get().query(), lines, months, books.journal().notes()));
   }
 
-  private static BooksPage empty(Form form) {
-    return new BooksPage(form, false, "", List.of(), List.of(), List.of());
+  private List<String[]> periods() {
+    LocalDate year = desk.today().withDayOfYear(1);
+    return List.of(
+        new String[] {"This year", PATH + "?" + new Period(year, desk.today().plusDays(1)).query()},
+        new String[] {"Last year", PATH + "?" + new Period(year.minusYears(1), year).query()});
+  }
+
+  private BooksPage empty(Form form) {
+    return new BooksPage(form, periods(), false, "", List.of(), List.of(), List.of());
   }
 
   private static SheetTable table(BookTables tables, String name) {

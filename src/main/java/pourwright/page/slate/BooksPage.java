@@ -7,6 +7,7 @@ import pourwright.page.Form;
  * The books of a period: finished strings.
  *
  * @param form the period as it was typed
+ * @param periods usual periods: words and address
  * @param told whether a period was asked for
  * @param query what the files are asked for with
  * @param lines what came to what
@@ -15,6 +16,7 @@ import pourwright.page.Form;
  */
 public record BooksPage(
     Form form,
+    List<String[]> periods,
     boolean told,
     String query,
     List<Line> lines,

@@ -81,8 +81,7 @@ public final class ChannelsDesk {
 
   private Optional<Double> read(Form form, String field, String what) {
     NumberText numbers = NumberText.in(desk.locale());
-    Optional<Double> value =
-        form.read(field, what, text -> numbers.decimal(text).doubleValue());
+    Optional<Double> value = form.read(field, what, text -> numbers.decimal(text).doubleValue());
     if (value.isPresent() && value.get() < 0) {
       form.complain(field, "Please give 0 or more.");
       return Optional.empty();
@@ -97,7 +96,11 @@ public final class ChannelsDesk {
     Optional<Double> height = read(form, "height", "a height");
     Optional<Double> kg = read(form, "kg", "a weight");
     Optional<Double> divisor = read(form, "divisor", "a divisor");
-    if (length.isEmpty() || width.isEmpty() || height.isEmpty() || kg.isEmpty() || divisor.isEmpty()) {
+    if (length.isEmpty()
+        || width.isEmpty()
+        || height.isEmpty()
+        || kg.isEmpty()
+        || divisor.isEmpty()) {
       return List.of();
     }
     try {

@@ -55,8 +55,7 @@ final class SaleDesk {
   private void orders(Context http) {
     String asked = http.queryParam("number");
     if (asked != null && !asked.isBlank()) {
-      boolean there =
-          desk.studio().look(books -> books.orders().order(asked.strip()).isPresent());
+      boolean there = desk.studio().look(books -> books.orders().order(asked.strip()).isPresent());
       if (there) {
         http.redirect(path(asked.strip()));
         return;
@@ -144,8 +143,7 @@ final class SaleDesk {
               "a price",
               t -> PriceText.minor(t, desk.locale(), sums.currency()))
           .ifPresent(
-              minor ->
-                  facts.add(fact(MoneyKind.AGREED, sums, line.id(), minor, desk.today(), "")));
+              minor -> facts.add(fact(MoneyKind.AGREED, sums, line.id(), minor, desk.today(), "")));
     }
     if (form.ok() && facts.isEmpty()) {
       form.complain("prices", "Please give at least one price.");
@@ -169,14 +167,19 @@ final class SaleDesk {
     SaleSums sums = sums(http);
     Optional<MoneyKind> kind = form.read("kind", "what for", MoneyKind::of);
     Optional<Long> minor =
-        form.read(
-            "amount", "an amount", t -> PriceText.minor(t, desk.locale(), sums.currency()));
+        form.read("amount", "an amount", t -> PriceText.minor(t, desk.locale(), sums.currency()));
     Optional<LocalDate> day = form.read("day", "a day", LocalDate::parse);
     List<MoneyFact> facts =
         kind.isEmpty() || minor.isEmpty() || day.isEmpty()
             ? List.of()
             : List.of(
-                fact(kind.get(), sums, null, minor.get(), day.get(), form.optionalText("words-said")));
+                fact(
+                    kind.get(),
+                    sums,
+                    null,
+                    minor.get(),
+                    day.get(),
+                    form.optionalText("words-said")));
     write(http, form, facts, "It is written down.");
   }
 

@@ -119,9 +119,7 @@ final class SalePapers {
                 false));
       }
     }
-    blocks.add(
-        new Block.Text(
-            "To pay: " + sums.words(sums.totalMinor() - sums.paidMinor()), true));
+    blocks.add(new Block.Text("To pay: " + sums.words(sums.totalMinor() - sums.paidMinor()), true));
     String terms = terms(sums);
     if (!terms.isEmpty()) {
       blocks.add(new Block.Text(terms, false));
@@ -153,7 +151,10 @@ final class SalePapers {
                 rows),
             new Block.Grid(
                 List.of(new Column("In the box, too", 1, How.TICK)),
-                List.of(List.of("care card"), List.of("warning"), List.of("packed tight: dropped once, nothing moved"))),
+                List.of(
+                    List.of("care card"),
+                    List.of("warning"),
+                    List.of("packed tight: dropped once, nothing moved"))),
             new Block.Sign(
                 List.of(
                     Texts.of("burn-within-sight", Language.ENGLISH),

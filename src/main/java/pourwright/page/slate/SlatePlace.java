@@ -3,7 +3,6 @@ package pourwright.page.slate;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;

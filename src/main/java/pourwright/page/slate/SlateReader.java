@@ -65,7 +65,8 @@ final class SlateReader {
             all, Comparator.comparingDouble(l -> l.atShop().earnsPerMoldDay(l.moldDays())));
     return List.of(
         hands.design().name() + " pays an hour of hands best.",
-        mold.design().name() + " pays a day in the mold best: make more of it when molds are short.");
+        mold.design().name()
+            + " pays a day in the mold best: make more of it when molds are short.");
   }
 
   /** The candles' rows, and which pays best. */
@@ -131,10 +132,7 @@ final class SlateReader {
         step.step(),
         String.format(Locale.ROOT, "%.1f min", step.planned()),
         step.recorded()
-            .map(
-                r ->
-                    String.format(
-                        Locale.ROOT, "%.1f min (%d batches)", r.minutes(), r.batches()))
+            .map(r -> String.format(Locale.ROOT, "%.1f min (%d batches)", r.minutes(), r.batches()))
             .orElse("not recorded step by step"));
   }
 

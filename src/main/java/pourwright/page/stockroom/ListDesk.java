@@ -106,10 +106,12 @@ public final class ListDesk {
     String text = text(http);
     Map<String, String> typed = new LinkedHashMap<>();
     http.formParamMap()
-        .forEach((field, values) -> values.stream().findFirst().ifPresent(v -> typed.put(field, v)));
+        .forEach(
+            (field, values) -> values.stream().findFirst().ifPresent(v -> typed.put(field, v)));
     typed.put("text", text);
     Form form = Form.startingFrom(typed);
-    Optional<String> chosen = form.choice("what", "what the list holds", List.copyOf(whats().keySet()));
+    Optional<String> chosen =
+        form.choice("what", "what the list holds", List.copyOf(whats().keySet()));
     CsvRows rows = null;
     try {
       rows = CsvRows.read(text.getBytes(StandardCharsets.UTF_8));

@@ -1,5 +1,6 @@
 package pourwright.page.stockroom;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,6 +31,7 @@ import pourwright.work.Subject;
 /** What the stockroom shows, read from the books. */
 final class ShelfView {
   private static final int ROWS = 30;
+  private static final int CANDLE_DAYS = 365;
 
   private final Desk desk;
 
@@ -63,6 +65,7 @@ final class ShelfView {
           row(materials, code, entry.getValue(), badge(settings, code, entry.getValue(), free)));
     }
     lowNotices(settings, onHand, materials).forEach(notices::add);
+    notices.addAll(oldCandles(books, settings));
     return new Overview(purpose, rows, notices, from, next);
   }
 
@@ -111,6 +114,30 @@ final class ShelfView {
                     }
                   });
         });
+    return notices;
+  }
+
+  /** Candles that should be sold first. House: within twelve months of pouring. */
+  private List<Notice> oldCandles(Books books, Map<String, String> settings) {
+    String days = settings.getOrDefault("candle.sell-within-days", "");
+    int within = days.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(days) : CANDLE_DAYS;
+    List<Notice> notices = new ArrayList<>();
+    books
+        .recalls()
+        .pouredBefore(desk.now().minus(Duration.ofDays(within)))
+        .forEach(
+            (candle, count) ->
+                notices.add(
+                    new Notice(
+                        candle
+                            + ": "
+                            + count
+                            + (count == 1 ? " candle was" : " candles were")
+                            + " poured more than "
+                            + within
+                            + " days ago (house): sell the oldest first",
+                        "/stockroom/market",
+                        false)));
     return notices;
   }
 
