@@ -51,6 +51,11 @@ final class StudioCommand implements Callable<Integer> {
   @Option(names = "--no-browser", description = "Does not open a browser.")
   private boolean noBrowser;
 
+  @Option(
+      names = "--copy-made",
+      description = "Says that a copy of an older PostgreSQL database exists; it is then changed.")
+  private boolean copyMade;
+
   @Option(names = "--sample", description = "Opens the sample studio, in a folder of its own.")
   private boolean sample;
 
@@ -69,6 +74,7 @@ final class StudioCommand implements Callable<Integer> {
     Where.put(given, "name", hostName);
     Where.put(given, "browser", noBrowser ? "no" : null);
     Where.put(given, "probing", noProbing ? "no" : null);
+    Where.put(given, "copy-made", copyMade ? "yes" : null);
     Doors.Flags flags = new Doors.Flags(given);
     return paths ? doors.paths(flags) : doors.start(flags, sample);
   }

@@ -12,6 +12,6 @@ final class FolderTaken extends RuntimeException {
             + folder
             + " is open in another Pourwright"
             + (address.isEmpty() ? "" : " at " + address)
-            + "; stop that one first");
+            + "; stop that one first, or do it on its pages");
   }
 }

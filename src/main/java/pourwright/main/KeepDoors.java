@@ -42,9 +42,7 @@ final class KeepDoors {
   /** The database is read through SQLite alone, so another Pourwright may have it open. */
   int backup(@Nullable Path wish) {
     if (!db.isEmpty()) {
-      return refuse(
-          "a backup is made of the file in a data folder, not of a PostgreSQL database; use the"
-              + " server's own backups, or: pourwright export");
+      return backupOfServer(wish);
     }
     boolean intoFolder = wish != null && Files.isDirectory(wish);
     Path target = intoFolder ? null : wish;
@@ -63,17 +61,38 @@ final class KeepDoors {
     }
   }
 
+  /** Of a PostgreSQL database: an archive of everything, read once through. */
+  private int backupOfServer(@Nullable Path wish) {
+    Path folder = wish == null ? new StudioFolder(data).backups() : wish;
+    boolean named = wish != null && !Files.isDirectory(wish);
+    Path target = named ? folder : folder.resolve(nameOfToday());
+    if (wish == null) {
+      try {
+        new StudioFolder(data).prepare();
+      } catch (java.io.IOException e) {
+        throw new java.io.UncheckedIOException("cannot write into " + data, e);
+      }
+    }
+    int code = export(target, "data");
+    if (code == ExitCode.OK) {
+      Import.check(target);
+      out.println("It was read once through; 'restore' puts it into an empty database.");
+      out.flush();
+    }
+    return code;
+  }
+
   private String nameOfToday() {
     String now = clock.instant().truncatedTo(java.time.temporal.ChronoUnit.SECONDS).toString();
     return "pourwright-" + now.replace(":", "-").replace("Z", "") + ".zip";
   }
 
   int restore(Path source) {
-    if (!db.isEmpty()) {
-      return refuse("a backup is restored into a data folder, not into a PostgreSQL database");
-    }
     if (!isFile(source)) {
       return ExitCode.USAGE;
+    }
+    if (!db.isEmpty()) {
+      return importArchive(source);
     }
     try (DataFolder held = DataFolder.hold(data)) {
       Restore.Restored restored =

@@ -48,6 +48,7 @@ final class Keeper implements AutoCloseable {
   /** Begins to look. */
   Keeper begin() {
     if (!sample && wiring.file().isPresent()) {
+      wiring.studio().copyingBy(this::copy);
       hands.scheduleWithFixedDelay(this::look, FIRST_S, LOOK_S, TimeUnit.SECONDS);
     }
     return this;
@@ -71,6 +72,13 @@ final class Keeper implements AutoCloseable {
     }
   }
 
+  /** Makes a backup now, however new the last one is. */
+  private void copy() {
+    wiring
+        .file()
+        .ifPresent(file -> wiring.backups().make(file, wiring.desk().now(), Commands.program()));
+  }
+
   /** How it stands with the backups, in sentences for the settings page. */
   List<String> state() {
     if (wiring.file().isEmpty()) {
@@ -91,8 +99,7 @@ final class Keeper implements AutoCloseable {
             ? "None are made of the sample studio."
             : "One is made when the newest is "
                 + Backups.EVERY.toHours()
-                + " hours old and the studio is open, and before orders are imported from the"
-                + " command line. The newest "
+                + " hours old and the studio is open, and before orders are imported. The newest "
                 + Backups.NEWEST_KEPT
                 + ", the last of "
                 + Backups.DAYS_KEPT

@@ -88,7 +88,8 @@ final class Launch {
         SampleStudio.make(folder, out);
       }
       String db = sample ? "" : settings.value(Settings.Key.DB);
-      try (Wiring wiring = Wiring.open(folder, db, Wiring.systemClock());
+      try (Wiring wiring =
+              Wiring.open(folder, db, Wiring.systemClock(), settings.yes(Settings.Key.COPY_MADE));
           Keeper keeper = new Keeper(wiring, sample).begin();
           Server server =
               new Server(

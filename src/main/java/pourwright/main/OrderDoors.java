@@ -118,7 +118,9 @@ final class OrderDoors {
     if (!studioIsThere(data, db)) {
       return ExitCode.USAGE;
     }
-    try (Wiring wiring = Wiring.open(data, db, clock)) {
+    // An open studio shows what it planned; orders go in on its own page then.
+    try (DataFolder held = DataFolder.hold(data);
+        Wiring wiring = Wiring.open(held.path(), db, clock)) {
       OrderImport.Ready ready = read(wiring.studio(), file, reading);
       if (ready == null) {
         return ExitCode.USAGE;

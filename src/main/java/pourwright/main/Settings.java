@@ -56,7 +56,8 @@ public final class Settings {
     PROBING("probing", "POURWRIGHT_PROBING"),
     LISTEN("listen", "POURWRIGHT_LISTEN"),
     NAME("name", "POURWRIGHT_NAME"),
-    BROWSER("browser", "POURWRIGHT_BROWSER");
+    BROWSER("browser", "POURWRIGHT_BROWSER"),
+    COPY_MADE("copy-made", "POURWRIGHT_COPY_MADE");
 
     final String word;
     final String variable;
@@ -116,6 +117,7 @@ public final class Settings {
       case PORT -> String.valueOf(pourwright.page.ServerSettings.PORT);
       case LISTEN -> "127.0.0.1";
       case PROBING, BROWSER -> "yes";
+      case COPY_MADE -> "no";
       case DB, NAME -> "";
     };
   }

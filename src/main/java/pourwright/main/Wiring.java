@@ -43,8 +43,17 @@ public final class Wiring implements AutoCloseable {
    * @param clock the moment and the studio's zone
    */
   public static Wiring open(Path root, String db, Clock clock) {
+    return open(root, db, clock, false);
+  }
+
+  /**
+   * As above.
+   *
+   * @param copyMade whether she says that a copy of an older PostgreSQL database exists
+   */
+  static Wiring open(Path root, String db, Clock clock, boolean copyMade) {
     StudioFolder folder = new StudioFolder(root);
-    Store store = db.isEmpty() ? SqliteStore.open(folder) : PostgresStore.open(db);
+    Store store = db.isEmpty() ? SqliteStore.open(folder) : PostgresStore.open(db, copyMade);
     return new Wiring(folder, store, clock);
   }
 

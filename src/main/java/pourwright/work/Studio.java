@@ -18,6 +18,7 @@ import pourwright.stock.Trace;
 public final class Studio {
   private final Doing doing;
   private final AttachmentFiles files;
+  private volatile Runnable copying = () -> {};
 
   /** Takes a delivery in. */
   public final ReceiveLot receiveLot;
@@ -186,6 +187,16 @@ public final class Studio {
   /** The studio's day. */
   public LocalDate today() {
     return doing.today();
+  }
+
+  /** Says how a copy of the books is made; without it none is. */
+  public void copyingBy(Runnable copying) {
+    this.copying = copying;
+  }
+
+  /** Makes a copy of the books before much is taken in; throws when the disk does not take it. */
+  public void copyFirst() {
+    copying.run();
   }
 
   /** Attached files. */

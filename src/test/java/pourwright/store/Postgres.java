@@ -7,7 +7,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 
 /** A PostgreSQL server of our own for tests, on loopback; as root it runs in a namespace. */
-final class Postgres implements AutoCloseable {
+public final class Postgres implements AutoCloseable {
   private final EmbeddedPostgres server;
   private int databases;
 
@@ -15,7 +15,7 @@ final class Postgres implements AutoCloseable {
     this.server = server;
   }
 
-  static Postgres start() throws IOException {
+  public static Postgres start() throws IOException {
     Postgres postgres =
         new Postgres(
             EmbeddedPostgres.builder()
@@ -37,14 +37,14 @@ final class Postgres implements AutoCloseable {
   }
 
   /** The URL of a database in which no step was taken yet. */
-  String bareDatabase() {
+  public String bareDatabase() {
     databases++;
     run("CREATE DATABASE bare" + databases);
     return server.getJdbcUrl("postgres", "bare" + databases);
   }
 
   /** The URL of a new empty database. */
-  String freshDatabase() {
+  public String freshDatabase() {
     databases++;
     String name = "studio" + databases;
     run("CREATE DATABASE " + name + " TEMPLATE pattern");

@@ -164,6 +164,7 @@ final class ImportDesk {
       Show.again(http, TEMPLATE, ImportPage.of(form, form.value("kept"), file.name(), outcome));
       return;
     }
+    desk.studio().copyFirst();
     Outcome<AcceptOrders.Accepted> accepted =
         desk.studio().acceptOrders.run(act.get(), file.name(), ready);
     if (accepted instanceof Outcome.Refused<AcceptOrders.Accepted> refused) {
