@@ -7,6 +7,7 @@ import pourwright.cast.Mix;
 import pourwright.cast.Powder;
 import pourwright.material.Material;
 import pourwright.material.MaterialBook;
+import pourwright.material.MaterialKind;
 import pourwright.material.Property;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
@@ -163,6 +164,7 @@ public record MixCard(
 
   private Mix resolve(MaterialBook materials, double waterC, double powderParts) {
     Material binder = materials.get(powder);
+    parts.forEach(p -> refuseUnlike(binder, materials.get(p.material())));
     Powder grains =
         new Powder(
             binder.required(Property.PARTICLE_DENSITY_G_PER_ML).value(),
@@ -179,6 +181,21 @@ public record MixCard(
         null,
         losses.airFraction(),
         waterC);
+  }
+
+  /** A second binder with cement where the first has none, or the other way round. */
+  private static void refuseUnlike(Material binder, Material part) {
+    Double one = known(binder, Property.CEMENT_FRACTION);
+    Double other = known(part, Property.CEMENT_FRACTION);
+    if (part.kind() == MaterialKind.POWDER
+        && one != null
+        && other != null
+        && (one == 0) != (other == 0)) {
+      throw new OutOfRange(
+          "parts",
+          "plaster and cement are not mixed (" + binder.name() + " with " + part.name() + ")",
+          "they go on swelling for weeks and crack the casting; take one of them");
+    }
   }
 
   private static Addition addition(Material material, double perPowder) {

@@ -126,6 +126,29 @@ public record Hollow(Solid outer, Solid cavity) {
     return new Balance(mass, centre, Math.toDegrees(Math.atan2(footMm(), centre)));
   }
 
+  /**
+   * Distance from the axis to the line between two neighbouring feet, in mm: what it tips over.
+   *
+   * @param feet evenly round the axis, 3 to 12
+   * @param outMm from the axis to each, in mm
+   */
+  public static double feetMm(int feet, double outMm) {
+    Check.between("feet", feet, 3, 12);
+    return Check.positive("out_mm", outMm) * Math.cos(Math.PI / feet);
+  }
+
+  /**
+   * Least gap between the rim of the cavity and a plug that stands in its middle, in mm; below zero
+   * where the plug does not go in.
+   */
+  public double lidGapMm(Outline plug) {
+    Walls rim = Walls.through(cavity.sectionAt(cavity.heightMm(), 0.02));
+    return plug.polyline(0.02).stream()
+        .mapToDouble(p -> rim.clearanceMm(p, rim.surrounds(p)))
+        .min()
+        .orElse(Double.NaN);
+  }
+
   /** Least distance from the axis to the edge it tips over, in mm: that of the foot's hull. */
   public double footMm() {
     List<Point> foot = outer.bottom().polyline(0.05);

@@ -20,7 +20,7 @@ import pourwright.cast.DemoldWindow;
 /** Her finished casts with what was recorded of them, for looking at what goes with what. */
 public final class CastHistory {
   /** Newest finished casts that are looked at. */
-  public static final int CASTS_MOST = 400;
+  public static final int CASTS_MOST = 300;
 
   private static final int JUDGED_MOST = 60;
 
@@ -59,26 +59,38 @@ public final class CastHistory {
 
   /** Reads the newest finished casts. */
   public static CastHistory of(Books books) {
+    Map<Long, Map<String, Double>> readings = readings(books);
     List<Cast> casts = new ArrayList<>();
     for (Batch batch : books.batches().list(BatchKind.CAST, null, CASTS_MOST).items()) {
       if (!batch.isRunning()) {
-        casts.add(cast(books, batch));
+        Map<String, Double> own = readings.getOrDefault(batch.id(), Map.of());
+        List<RecordedStep> steps = books.batches().steps(batch.id());
+        casts.add(new Cast(batch, own, conditions(batch, own, steps)));
       }
     }
     return new CastHistory(List.copyOf(casts));
   }
 
-  private static Cast cast(Books books, Batch batch) {
-    Map<String, Double> readings = new HashMap<>();
-    for (Reading r : books.readings().of(Subject.of(Subject.Kind.BATCH, batch.id()))) {
-      if (r.quantity().equals("water_g")) {
-        readings.merge(r.quantity(), r.value(), Double::sum);
-      } else {
-        readings.put(r.quantity(), r.value());
+  /** What is looked at, quantity by quantity: a statement for each and not for each cast. */
+  private static Map<Long, Map<String, Double>> readings(Books books) {
+    List<String> quantities = new ArrayList<>(List.of("water_g", "demold_judged_count"));
+    for (Defect defect : Defect.values()) {
+      quantities.add(defect.reading());
+    }
+    Map<Long, Map<String, Double>> all = new HashMap<>();
+    for (String quantity : quantities) {
+      for (Reading r : books.readings().list(quantity, null, 4 * CASTS_MOST).items()) {
+        if (r.subject().kind() == Subject.Kind.BATCH) {
+          Map<String, Double> own = all.computeIfAbsent(r.subject().number(), k -> new HashMap<>());
+          if (quantity.equals("water_g")) {
+            own.merge(quantity, r.value(), Double::sum);
+          } else {
+            own.putIfAbsent(quantity, r.value());
+          }
+        }
       }
     }
-    List<RecordedStep> steps = books.batches().steps(batch.id());
-    return new Cast(batch, readings, conditions(batch, readings, steps));
+    return all;
   }
 
   private static Set<String> conditions(
@@ -174,17 +186,22 @@ public final class CastHistory {
     return DemoldWindow.of(judged);
   }
 
-  /** Castings made with each mold, among the casts looked at. */
-  public Map<String, Integer> castingsByMold() {
+  /** Castings made with each mold since the books began. */
+  public static Map<String, Integer> castingsByMold(Books books) {
     Map<String, Integer> castings = new HashMap<>();
-    for (Cast cast : casts) {
-      for (BatchPlan.Makes makes : cast.batch().plan().makes()) {
-        String mold = makes.mold();
-        if (mold != null) {
-          castings.merge(mold, makes.count(), Integer::sum);
+    String after = null;
+    do {
+      PageOf<Batch> page = books.batches().list(BatchKind.CAST, after, 1000);
+      for (Batch batch : page.items()) {
+        for (BatchPlan.Makes makes : batch.plan().makes()) {
+          String mold = makes.mold();
+          if (mold != null && !batch.isRunning()) {
+            castings.merge(mold, makes.count(), Integer::sum);
+          }
         }
       }
-    }
+      after = page.next();
+    } while (after != null);
     return castings;
   }
 }

@@ -117,6 +117,12 @@ public final class CastWalk {
       Mix driest, Mix wettest, MixAmounts exact, double freshMl, MixCard.Losses losses) {
     List<String> said = new ArrayList<>(MixLimits.warnings(driest, exact));
     MixAmounts wet = wettest.amounts(freshMl, losses.wasteFraction(), losses.residueG());
+    Double cement = driest.powder().cementFraction();
+    if (cement != null && cement == 0) {
+      said.add(
+          "A powder without cement, such as plaster: no flame in it without measured evidence of"
+              + " its own, and water softens it.");
+    }
     for (String warning : MixLimits.warnings(wettest, wet)) {
       if (!said.contains(warning)) {
         said.add(warning);

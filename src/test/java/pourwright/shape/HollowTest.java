@@ -80,6 +80,23 @@ class HollowTest {
     assertThat(box.footMm()).isCloseTo(30, within(0.01));
   }
 
+  /** Elementary geometry: three feet at 40 mm carry over the side of their triangle, 20 mm off. */
+  @Test
+  void feetTipOverTheLineBetweenThem() {
+    assertThat(Hollow.feetMm(3, 40)).isCloseTo(20, within(1e-9));
+    assertThat(Hollow.feetMm(4, 40)).isCloseTo(40 / Math.sqrt(2), within(1e-9));
+    assertThatThrownBy(() -> Hollow.feetMm(2, 40)).isInstanceOf(OutOfRange.class);
+  }
+
+  /** Difference of radii; a square plug is held at its corners. */
+  @Test
+  void aLidHasAGapAllRound() {
+    assertThat(CUP.lidGapMm(new Circle(72))).isCloseTo(1, within(0.05));
+    assertThat(CUP.lidGapMm(new Circle(76))).isCloseTo(-1, within(0.05));
+    assertThat(CUP.lidGapMm(new RoundedRectangle(50, 50, 0)))
+        .isCloseTo(37 - 25 * Math.sqrt(2), within(0.05));
+  }
+
   @Test
   void aVesselWithoutABaseIsRefused() {
     assertThatThrownBy(

@@ -63,6 +63,7 @@ public final class BoardPlace implements Place {
     new CardRoutes<>(desk, new CandleDesk(desk)).addTo(routes);
     new WeighRoutes(desk).addTo(routes);
     new SiliconeRoutes(desk).addTo(routes);
+    new BesideRoutes(desk).addTo(routes);
     routes.get("/board/vessel/{code}", this::showVessel);
     routes.get("/board/candle/{code}", this::showCandle);
   }

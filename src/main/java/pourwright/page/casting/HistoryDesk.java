@@ -115,15 +115,15 @@ final class HistoryDesk {
 
   private MoldsPage molds(Books books, Form form) {
     CardBook book = Drawers.book(books);
-    Map<String, Integer> castings = CastHistory.of(books).castingsByMold();
+    Map<String, Integer> castings = CastHistory.castingsByMold(books);
     List<MoldsPage.Row> rows = new ArrayList<>();
     for (Mold mold : book.all(Mold.class)) {
-      rows.add(row(books, book, mold, castings.getOrDefault(mold.code(), 0)));
+      rows.add(row(books, mold, castings.getOrDefault(mold.code(), 0)));
     }
     return new MoldsPage(form, rows);
   }
 
-  private MoldsPage.Row row(Books books, CardBook book, Mold mold, int castings) {
+  private MoldsPage.Row row(Books books, Mold mold, int castings) {
     List<Reading> retired =
         books.readings().of(Subject.card(Drawers.MOLD, mold.code())).stream()
             .filter(r -> r.quantity().equals(RETIRED))

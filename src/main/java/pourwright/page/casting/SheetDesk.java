@@ -136,7 +136,19 @@ final class SheetDesk {
     String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + " castings";
     MixSplit split = sheet.split();
     String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
-    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked, all);
+    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked, rest(sheet), all);
+  }
+
+  /** What the waste leaves over, less what stays in the bucket: before it is mixed. */
+  private String rest(CastSheet sheet) {
+    MixCard card = sheet.mix().card();
+    double over =
+        sheet.amounts().totalG()
+            - sheet.freshMl().value() * sheet.exact().freshGPerMl()
+            - card.losses().residueG();
+    return over < 1
+        ? ""
+        : "/casting/rest?mix=" + card.code() + "&left_g=" + Math.round(over) + "&which=small";
   }
 
   private String range(Sourced value, double step) {

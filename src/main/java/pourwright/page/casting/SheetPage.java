@@ -11,6 +11,7 @@ import java.util.Map;
  * @param facts figures worth knowing
  * @param warnings what the trade would say
  * @param hidden the request, to begin the cast with
+ * @param rest where the rest of this mix is looked at, or an empty string
  * @param all words for beginning every mixing of a split, or an empty string
  */
 public record SheetPage(
@@ -19,6 +20,7 @@ public record SheetPage(
     List<Fact> facts,
     List<String> warnings,
     Map<String, String> hidden,
+    String rest,
     String all) {
 
   /**

@@ -109,7 +109,7 @@ class DrawingBoardTest {
     assertThat(visitor.page("/board/vessel/harbour-cup").text()).contains("249.1 ml");
     Document edit = visitor.page("/board/vessel/harbour-cup/edit");
     assertThat(edit.select("#outer_path").text()).startsWith("M20 100A80");
-    assertThat(edit.selectFirst("#outer_mm_per_unit").val()).isEqualTo("0.5625");
+    assertThat(edit.select("#outer_mm_per_unit").val()).isEqualTo("0.5625");
   }
 
   @Test
@@ -121,11 +121,12 @@ class DrawingBoardTest {
     fluted.put("cavity_profile", "0 0.9\n30 1\n90 1.05");
     HttpResponse<String> saved = visitor.post("/board/vessel/new", "/board/vessel/new", fluted);
     assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
-    assertThat(current().body().cavity().shaping().profile()).hasSize(3);
-    assertThat(current().body().outer().shaping().twistDegrees()).isEqualTo(45);
+    assertThat(current().body().cavity().solid().kneesMm()).containsExactly(0.0, 30.0, 90.0);
+    assertThat(current().body().outer().solid().twistRadians())
+        .isCloseTo(Math.PI / 4, org.assertj.core.api.Assertions.within(1e-12));
     Document edit = visitor.page("/board/vessel/harbour-cup/edit");
-    assertThat(edit.selectFirst("#outer_ribs").val()).isEqualTo("24");
-    assertThat(edit.selectFirst("#cavity_profile").text().split("\\R")).contains("30 1");
+    assertThat(edit.select("#outer_ribs").val()).isEqualTo("24");
+    assertThat(edit.select("#cavity_profile").text().split("\\R")).contains("30 1");
     fluted.put("cavity_profile", "0 0.9\n30 1\n80 1.05");
     HttpResponse<String> wrong = visitor.post("/board/vessel/new", "/board/vessel/new", fluted);
     assertThat(wrong.body()).contains("the profile ends at 80.0 mm and the height is 90.0 mm");

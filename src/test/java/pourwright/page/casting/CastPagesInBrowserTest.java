@@ -33,6 +33,8 @@ class CastPagesInBrowserTest extends BrowserTest {
               "/casting/molds",
               "/casting/absorption?dry_g=1000&soaked_g=1090&boiled_g=1100&hung_g=500",
               "/board/silicone?box_length=120&box_width=120&box_height=110&vessel=bollard",
+              "/board/vessel/bollard/beside?lid=limpet&feet=3&out=40",
+              "/casting/rest?mix=grey&left_g=300&which=small",
               "/board/vessel/new",
               "/casting/sheet?mix=grey&vessel1=bollard&count1=9&water_c=20&room_c=28&step=1")) {
         page.navigate(open.base() + path);

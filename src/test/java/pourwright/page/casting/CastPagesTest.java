@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,9 +18,14 @@ import pourwright.batch.Batch;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceStep;
 import pourwright.card.MixCard;
+import pourwright.material.Material;
+import pourwright.material.MaterialKind;
+import pourwright.material.ShelfLife;
+import pourwright.material.UnitKind;
 import pourwright.page.MovableClock;
 import pourwright.page.OpenStudio;
 import pourwright.page.Visitor;
+import pourwright.quantity.Sourced;
 import pourwright.stock.Amount;
 import pourwright.work.AdvancePieces;
 import pourwright.work.CastSheet;
@@ -56,7 +62,7 @@ class CastPagesTest {
     return open.studio.startCast.run(open.act(), sheet.plan()).made();
   }
 
-  private void record(Batch cast, String key, Double celsius) {
+  private void record(Batch cast, String key, @Nullable Double celsius) {
     open.studio
         .recordStep
         .run(open.act(), new RecordStep.Request(cast.id(), key, List.of(), celsius))
@@ -156,7 +162,7 @@ class CastPagesTest {
   @Test
   void moldsThatWoreOutTellTheLifeOfTheOthers() {
     assertThat(visitor.page("/casting/molds").text()).contains("the card's figure (house)");
-    String mold = visitor.page("/casting/molds").select("#mold option").first().attr("value");
+    String mold = visitor.page("/casting/molds").select("#mold option").eachAttr("value").get(0);
     for (int casts : new int[] {20, 24, 31}) {
       HttpResponse<String> retired =
           visitor.post(
@@ -244,7 +250,7 @@ class CastPagesTest {
     String path = "/casting/" + cast.id();
     Document page = visitor.page(path);
     assertThat(page.text()).contains("at most").contains("Write down what you added");
-    assertThat(page.selectFirst("#used_mix-water").val()).isEmpty();
+    assertThat(page.select("#used_mix-water").val()).isEmpty();
     HttpResponse<String> empty = visitor.post(path, path + "/step", Map.of("by", "AB"));
     assertThat(empty.statusCode()).isEqualTo(422);
     Map<String, String> added = Map.of("by", "AB", "used_mix-water", "12");
@@ -268,6 +274,76 @@ class CastPagesTest {
     assertThat(running.size()).isGreaterThan(1);
     assertThat(running.stream().mapToInt(b -> b.plan().pieces()).sum()).isEqualTo(14);
     assertThat(visitor.page("/casting").text()).contains("casts begun");
+  }
+
+  /** Limpets are kept for rests; so many of them fit as their drawn volume says. */
+  @Test
+  void theRestOfAMixFillsSmallMolds() {
+    String sheet = "/casting/sheet?mix=grey&vessel1=bollard&count1=4&water_c=20&room_c=20&step=1";
+    String rest = visitor.page(sheet).select("a[href^=/casting/rest]").attr("href");
+    assertThat(rest).contains("mix=grey").contains("left_g=");
+    Document page = visitor.page("/casting/rest?mix=grey&left_g=200&which=small");
+    assertThat(page.select("section[aria-labelledby=fill]").text())
+        .containsPattern("\\d × Limpet mold")
+        .contains("No filling gives more pieces");
+    assertThat(visitor.page("/casting/rest?mix=grey&left_g=1&which=small").text())
+        .contains("No free mold is small enough");
+    assertThat(visitor.get("/casting/rest?mix=none&left_g=1").statusCode()).isEqualTo(422);
+  }
+
+  /** Elementary geometry: feet at 40 mm, three of them, carry 20 mm off the axis. */
+  @Test
+  void aLidIsPairedAndFeetMoveTheTippingEdge() {
+    Document page = visitor.page("/board/vessel/bollard/beside?lid=limpet&feet=3&out=40&lift=3");
+    assertThat(page.text())
+        .contains("Gap of the lid, least")
+        .contains("20 mm from the axis")
+        .contains("without");
+    assertThat(visitor.get("/board/vessel/bollard/beside?feet=2&out=40").statusCode())
+        .isEqualTo(422);
+    assertThat(visitor.page("/board/vessel/bollard").select("a[href$=/beside]")).hasSize(1);
+  }
+
+  /** From memory: gypsum with portland goes on forming ettringite. */
+  @Test
+  void plasterAndCementAreNotMixed() {
+    Material plaster =
+        new Material(
+            "plaster",
+            "Plaster",
+            MaterialKind.POWDER,
+            UnitKind.MASS,
+            Map.of(
+                "particle_density_g_per_ml", Sourced.typical(2.63, 0.01),
+                "cement_fraction", Sourced.typical(0, 0)),
+            ShelfLife.KEEPS,
+            null);
+    open.save(Drawers.MATERIAL, "plaster", plaster);
+    MixCard grey =
+        open.studio.look(b -> b.cards().current(Drawers.MIX, "grey")).orElseThrow().body();
+    MixCard pure = mix(grey, "pure", "plaster", List.of());
+    MixCard both = mix(grey, "both", "plaster", List.of(new MixCard.Part("white-portland", 0.2)));
+    open.save(Drawers.MIX, "pure", pure);
+    open.save(Drawers.MIX, "both", both);
+    String query = "/casting/sheet?vessel1=bollard&count1=1&water_c=20&room_c=20&step=1&mix=";
+    assertThat(visitor.page(query + "pure").text())
+        .contains("no flame in it without measured evidence");
+    HttpResponse<String> refused = visitor.get(query + "both");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("plaster and cement are not mixed");
+  }
+
+  private static MixCard mix(MixCard like, String code, String powder, List<MixCard.Part> parts) {
+    return new MixCard(
+        code,
+        code,
+        powder,
+        new MixCard.Ratio(MixCard.By.MASS, 1, 0.6),
+        parts,
+        like.losses(),
+        like.times(),
+        like.family(),
+        null);
   }
 
   /** A box of 120 × 120 × 110 mm about a cup of 249.097 ml: elementary geometry. */
