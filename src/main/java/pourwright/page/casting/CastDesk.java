@@ -182,8 +182,10 @@ final class CastDesk {
     }
     Optional<String> judged = form.choice("judged", "how the moment was", JUDGED);
     List<Reading> readings = new ArrayList<>();
+    List<String> onOne = form.values("on_one");
     for (Defect defect : Defect.values()) {
       form.readIfThere(defect.reading(), "how many pieces", Integer::valueOf)
+          .or(() -> onOne.contains(defect.reading()) ? Optional.of(1) : Optional.empty())
           .filter(n -> n > 0)
           .ifPresent(
               n -> readings.add(Reading.fresh(subject(batch), defect.reading(), n, desk.now())));

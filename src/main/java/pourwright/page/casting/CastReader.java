@@ -1,5 +1,6 @@
 package pourwright.page.casting;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ import pourwright.work.Books;
 import pourwright.work.CastSheet;
 import pourwright.work.CastWalk;
 import pourwright.work.Drawers;
+import pourwright.work.Reading;
 import pourwright.work.Subject;
 
 /** Reads a cast from the books into finished strings. */
@@ -76,6 +78,9 @@ final class CastReader {
   static String next(Books books, Batch batch) {
     return nextStep(books, batch).map(PlannedStep::sentence).orElse("Demold.");
   }
+
+  /** Step and reading of one tap are written within this time. */
+  private static final Duration ONE_POST = Duration.ofSeconds(2);
 
   CastPage page(Books books, Batch batch, Form form) {
     CardBook book = Drawers.book(books);
@@ -141,21 +146,29 @@ final class CastReader {
   }
 
   private List<String> done(Books books, Batch batch, CardBook book) {
+    Map<String, String> sentences = new LinkedHashMap<>();
+    batch.plan().steps().forEach(s -> sentences.put(s.key(), s.sentence()));
+    List<Reading> readings =
+        books.readings().of(Subject.of(Subject.Kind.BATCH, batch.id())).stream()
+            .filter(r -> r.quantity().equals("water_g"))
+            .toList();
     List<String> done = new ArrayList<>();
     for (RecordedStep step : books.batches().steps(batch.id())) {
       StringBuilder line = new StringBuilder();
-      line.append(step.at().atZone(desk.zone()).toLocalTime().withNano(0).withSecond(0));
-      line.append(' ').append(step.key());
+      line.append(desk.clockTime(step.at())).append(", ").append(step.by()).append(": ");
+      line.append(sentences.getOrDefault(step.key(), step.key()));
+      readings.stream()
+          .filter(r -> Duration.between(step.at(), r.takenAt()).abs().compareTo(ONE_POST) < 0)
+          .forEach(r -> line.append(' ').append(numbers.number(r.value())).append(" g"));
       for (RecordedStep.Used used : step.used()) {
-        line.append(", ").append(numbers.number(used.amount().inUsualUnit()));
+        line.append(' ').append(numbers.number(used.amount().inUsualUnit()));
         line.append(' ').append(used.amount().usualUnit()).append(' ');
         line.append(materialName(book, used.material()));
         line.append(used.lot() == null ? " (no lot had it)" : "");
       }
       if (!step.note().isEmpty()) {
-        line.append(": ").append(step.note());
+        line.append(' ').append(step.note());
       }
-      line.append(" (").append(step.by()).append(')');
       done.add(line.toString());
     }
     return done;

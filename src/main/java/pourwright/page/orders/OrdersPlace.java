@@ -46,7 +46,7 @@ public final class OrdersPlace implements Place {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get(path(), http -> show(http, Form.blank(), List.of()));
+    routes.get(path(), http -> show(http, Form.startingFrom(Map.of("count", "1")), List.of()));
     routes.get("/orders/promise", this::promise);
     imports.addTo(routes);
   }

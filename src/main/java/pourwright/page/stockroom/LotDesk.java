@@ -2,8 +2,10 @@ package pourwright.page.stockroom;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
@@ -15,6 +17,7 @@ import pourwright.stock.Cause;
 import pourwright.stock.Shelf;
 import pourwright.work.Act;
 import pourwright.work.CountLot;
+import pourwright.work.EnoughFor;
 import pourwright.work.Outcome;
 import pourwright.work.Subject;
 import pourwright.work.WriteOff;
@@ -53,7 +56,15 @@ final class LotDesk {
   private void show(Context http) {
     Shelf shelf = shelf(http);
     String after = Optional.ofNullable(http.queryParam("after")).orElse("");
-    Show.page(http, "stockroom/lot.jte", view.lotPage(shelf, Form.blank(), after));
+    Show.page(http, "stockroom/lot.jte", view.lotPage(shelf, withTare(shelf), after));
+  }
+
+  /** The tub's own weight is kept and stands there, so that one number is enough next time. */
+  private Form withTare(Shelf shelf) {
+    String tare =
+        desk.studio()
+            .look(books -> books.settings().value("tare.lot-" + shelf.lot().id()).orElse(""));
+    return Form.startingFrom(Map.of("tare", tare));
   }
 
   private void again(Context http, Shelf shelf, Form form) {
@@ -84,7 +95,7 @@ final class LotDesk {
       return;
     }
     keepTare(act.get(), shelf, form.optionalText("tare"));
-    Show.done(http, Said.note(counted(outcome.made(), shelf), ""), path(shelf));
+    Show.done(http, Said.note(counted(outcome.made(), shelf), enough(outcome.made())), path(shelf));
   }
 
   private String counted(Shelf now, Shelf before) {
@@ -100,6 +111,18 @@ final class LotDesk {
         + StockWords.amount(size, desk.locale())
         + (difference.isNegative() ? " less" : " more")
         + " than the ledger said.";
+  }
+
+  private String enough(Shelf now) {
+    List<EnoughFor> candles =
+        desk.studio()
+            .look(books -> EnoughFor.of(books, now.lot().material(), now.onHand(), desk.today()));
+    if (candles.isEmpty()) {
+      return "";
+    }
+    return candles.stream()
+        .map(e -> "%d of %s".formatted(e.pieces(), e.candle()))
+        .collect(Collectors.joining("; or ", "This lot is enough for about ", "."));
   }
 
   private void keepTare(Act act, Shelf shelf, String tare) {
