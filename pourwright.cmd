@@ -27,7 +27,7 @@ if not exist "%jar%" (
 )
 
 set "flags=-XX:+UseSerialGC -Xss512k -Xshare:auto -XX:LoopUnrollLimit=200 -Djava.awt.headless=true"
-set "heap=-Xmx192m"
+set "heap=-Xms64m -Xmn24m -Xmx192m"
 if "%~1"=="compute" set "heap=-Xmx1g -XX:TieredStopAtLevel=1"
 if "%~1"=="compute" if "%~2"=="burn" set "heap=-Xmx3g"
 if "%~1"=="compute" if "%~2"=="melt-front" set "heap=-Xmx3g"

@@ -77,14 +77,29 @@ public final class Valuation {
    */
   public static Valuation of(Method method, List<Entry> entries) {
     Valuation valuation = new Valuation(method);
-    for (Entry entry : entries) {
-      if (entry instanceof Entry.In in) {
-        valuation.receive(in);
-      } else if (entry instanceof Entry.Out out) {
-        valuation.issue(out);
-      }
-    }
+    entries.forEach(valuation::enter);
     return valuation;
+  }
+
+  /**
+   * What this stock is worth after later entries: the same as of the whole history, for what is
+   * still there tells all that later entries need. The issues are those of the later entries alone.
+   *
+   * @throws OutOfRange when more goes out than is there
+   */
+  public Valuation continuedBy(List<Entry> later) {
+    Valuation valuation = new Valuation(method);
+    valuation.layers.addAll(layers);
+    later.forEach(valuation::enter);
+    return valuation;
+  }
+
+  private void enter(Entry entry) {
+    if (entry instanceof Entry.In in) {
+      receive(in);
+    } else if (entry instanceof Entry.Out out) {
+      issue(out);
+    }
   }
 
   private void receive(Entry.In in) {

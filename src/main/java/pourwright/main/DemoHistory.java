@@ -23,13 +23,17 @@ final class DemoHistory {
    *
    * @param years of history
    * @param castsPerWeek on the average
+   * @param ordersPerWeek on the average
    * @param piecesPerCast in one mixing
    * @param busy true for the size that load is measured with: more materials, more small draws
    */
-  record Size(int years, double castsPerWeek, int piecesPerCast, boolean busy) {
+  record Size(
+      int years, double castsPerWeek, double ordersPerWeek, int piecesPerCast, boolean busy) {
     /** A small studio of so many years, or a busy one from five years on. */
     static Size of(int years) {
-      return years >= 5 ? new Size(years, 34, 5, true) : new Size(years, 1.3, 6, false);
+      return years >= 5
+          ? new Size(years, 34, 25, 5, true)
+          : new Size(years, 1.3, 1.3 * 0.9, 6, false);
     }
   }
 

@@ -36,6 +36,8 @@ final class DemoMaking {
   private final Map<String, Deque<Long>> shelf = new HashMap<>();
   private final Map<String, Deque<Long>> waiting = new HashMap<>();
   private final Map<String, Boolean> waxTight = new HashMap<>();
+  private final Map<String, Integer> underWay = new HashMap<>();
+  private final Map<String, Integer> resting = new HashMap<>();
   private int bollardCasts;
 
   DemoMaking(DemoHistory history, DemoStock stock, CardBook book) {
@@ -72,6 +74,23 @@ final class DemoMaking {
   /** Vessels that may be poured into. */
   Deque<Long> tight(String vessel) {
     return tight.computeIfAbsent(vessel, v -> new ArrayDeque<>());
+  }
+
+  /** Vessels that are cast and not yet proved tight, those that broke among them. */
+  int underWay(String vessel) {
+    return underWay.getOrDefault(vessel, 0);
+  }
+
+  /** Candles of a design that are poured and not yet on the shelf. */
+  int resting(String design) {
+    return resting.getOrDefault(design, 0);
+  }
+
+  /** A busy studio does not keep what it cannot sell as new. */
+  private void setBy(long piece, double days, PieceStep step) {
+    if (history.size().busy()) {
+      history.inDays(days, () -> advance(List.of(piece), step));
+    }
   }
 
   int bollardCasts() {
@@ -130,6 +149,7 @@ final class DemoMaking {
     record(batch.id(), "level", Amounts.NONE, null);
     record(batch.id(), "mix", mixing.materials(), 18 + 6 * history.random().nextDouble());
     record(batch.id(), "fill", Amounts.of("paper-400", 1).plus(extras(16)), null);
+    underWay.merge(vessel, count, Integer::sum);
     bollardCasts += vessel.equals("bollard") ? 1 : 0;
     double hours = candle.mix().card().times().demoldFromH();
     history.inDays(Math.max(0.3, hours / 24), () -> demold(batch.id(), vessel, count, candle));
@@ -157,6 +177,7 @@ final class DemoMaking {
                     batch, List.of(new FinishCast.Demolded(vessel, count - broken)), null))
             .made();
     List<Long> ids = pieces.stream().map(Piece::id).toList();
+    underWay.merge(vessel, ids.size() - count, Integer::sum);
     if (ids.isEmpty()) {
       return;
     }
@@ -177,6 +198,8 @@ final class DemoMaking {
           .run(
               history.act("bubbles at the rim"),
               new AdvancePieces.Request(List.of(second), PieceStep.GRADED, Grade.SECOND, null));
+      underWay.merge(candle.design().vessel(), -1, Integer::sum);
+      setBy(second, 30, PieceStep.GIVEN);
     }
     if (good.isEmpty()) {
       return;
@@ -194,8 +217,10 @@ final class DemoMaking {
     advance(ids, PieceStep.DRIED);
     List<Long> good = new ArrayList<>(ids);
     if (history.random().nextInt(25) == 0) {
-      advance(List.of(good.get(0)), PieceStep.LEAKED);
-      good.remove(0);
+      long leaked = good.remove(0);
+      advance(List.of(leaked), PieceStep.LEAKED);
+      underWay.merge(candle.design().vessel(), -1, Integer::sum);
+      setBy(leaked, 8, PieceStep.SCRAPPED);
     }
     if (good.isEmpty()) {
       return;
@@ -207,6 +232,7 @@ final class DemoMaking {
         () -> {
           advance(good, PieceStep.DRIED);
           List<Long> ready = new ArrayList<>(good);
+          underWay.merge(vessel, -good.size(), Integer::sum);
           Boolean proved = waxTight.putIfAbsent(vessel, false);
           if (proved == null) {
             long first = ready.remove(0);
@@ -270,11 +296,13 @@ final class DemoMaking {
             history.act(),
             new FinishPour.Request(
                 batch.id(), List.of(new FinishPour.Filled(design.code(), ids)), List.of()));
+    resting.merge(design.code(), count, Integer::sum);
     history.inDays(1, () -> advance(ids, PieceStep.RESTING));
     history.inDays(
         1 + candle.restDays(),
         () -> {
           advance(ids, PieceStep.RESTED);
+          resting.merge(design.code(), -count, Integer::sum);
           shelf(design.code()).addAll(ids);
         });
   }

@@ -26,6 +26,9 @@ final class DemoShop {
 
   private static final int PATIENCE_DAYS = 24;
 
+  /** Of an order in a busy studio, on the average. */
+  private static final double PIECES_OF_AN_ORDER = 4.4;
+
   private final DemoHistory history;
   private final DemoMaking making;
   private final List<CandleDesign> designs;
@@ -52,6 +55,14 @@ final class DemoShop {
         .filter(l -> l.design().equals(design))
         .mapToInt(OrderLine::quantity)
         .sum();
+  }
+
+  /** Pieces of a design that are ordered in a week on the average, by how it sells. */
+  double aWeek(CandleDesign design) {
+    double n = designs.size();
+    int at = designs.indexOf(design);
+    double share = Math.sqrt((at + 1) / n) - Math.sqrt(at / n);
+    return share * history.size().ordersPerWeek() * PIECES_OF_AN_ORDER * season(history.today());
   }
 
   /** Takes an order of one to three lines. */

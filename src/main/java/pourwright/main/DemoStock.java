@@ -2,6 +2,7 @@ package pourwright.main;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +11,13 @@ import pourwright.material.Material;
 import pourwright.material.MaterialKind;
 import pourwright.material.UnitKind;
 import pourwright.stock.Amount;
+import pourwright.stock.Cause;
 import pourwright.stock.Price;
+import pourwright.stock.Shelf;
 import pourwright.work.CountLot;
 import pourwright.work.ReceiveLot;
 import pourwright.work.RecordStep;
+import pourwright.work.WriteOff;
 
 /** Deliveries of the demo studio, and what its batches draw. */
 final class DemoStock {
@@ -104,6 +108,23 @@ final class DemoStock {
     left.merge(code, units, Long::sum);
     lots.add(shelf.lot().id());
     return shelf.lot().id();
+  }
+
+  /** Uses old packs of a material up on trials, so that three are left. */
+  void clearOld(String code) {
+    List<Shelf> packs = new ArrayList<>(history.studio().look(books -> books.lots().shelves(code)));
+    packs.removeIf(s -> s.held() || s.lot().id() == badLot);
+    packs.sort(Comparator.comparingLong(s -> s.lot().id()));
+    for (int i = 0; i + 3 < packs.size(); i++) {
+      Shelf old = packs.get(i);
+      boolean past = !old.isDrawable(history.today());
+      history
+          .studio()
+          .writeOff
+          .run(
+              history.act(),
+              new WriteOff.Request(old.lot().id(), old.onHand(), past ? Cause.WASTE : Cause.TEST));
+    }
   }
 
   /** The lot that will turn out bad. */

@@ -183,7 +183,7 @@ final class DemoStudio {
         history.on(day, this::castOne);
         history.on(day, this::pourOne);
       }
-      double orders = history.size().castsPerWeek() * 0.9 * DemoShop.season(monday);
+      double orders = history.size().ordersPerWeek() * DemoShop.season(monday);
       for (int i = 0; i < Math.round(orders + history.random().nextDouble() - 0.5); i++) {
         history.on(
             monday.plusDays(history.random().nextInt(5)),
@@ -206,10 +206,44 @@ final class DemoStudio {
 
   private void deliver() {
     List<Material> all = book.materials().all();
-    stock.receive(all.get(history.random().nextInt(all.size())).code());
+    String code = all.get(history.random().nextInt(all.size())).code();
+    stock.receive(code);
+    if (history.size().busy()) {
+      stock.clearOld(code);
+    }
+  }
+
+  /** Pieces of a design that orders wait for or will soon ask, over what is there or rests. */
+  private double lacking(CandleDesign design, double weeks) {
+    double asked = shop.wanted(design.code()) + weeks * shop.aWeek(design);
+    return asked - making.shelf(design.code()).size() - making.resting(design.code());
+  }
+
+  /** A busy studio casts what it will lack when the vessels of today are ready. */
+  private String scarcestVessel() {
+    String vessel = "bollard";
+    double most = Double.NEGATIVE_INFINITY;
+    for (String candidate : List.of("bollard", "ferry", "cog", "trough")) {
+      double need =
+          designs.stream()
+                  .filter(d -> d.vessel().equals(candidate))
+                  .mapToDouble(d -> lacking(d, 8))
+                  .sum()
+              - making.tight(candidate).size()
+              - making.underWay(candidate);
+      if (need > most) {
+        most = need;
+        vessel = candidate;
+      }
+    }
+    return vessel;
   }
 
   private void castOne() {
+    if (history.size().busy()) {
+      making.cast(scarcestVessel(), history.size().piecesPerCast());
+      return;
+    }
     String vessel = "bollard";
     int least = Integer.MAX_VALUE;
     for (String candidate : List.of("bollard", "ferry", "cog", "trough")) {
@@ -226,10 +260,14 @@ final class DemoStudio {
 
   private void pourOne() {
     CandleDesign best = designs.get(history.random().nextInt(designs.size()));
-    int need = Integer.MIN_VALUE;
+    double need = Double.NEGATIVE_INFINITY;
+    boolean busy = history.size().busy();
     for (CandleDesign design : designs) {
-      int lacking = shop.wanted(design.code()) - making.shelf(design.code()).size();
-      int score = lacking * 2 + history.random().nextInt(6);
+      double lacking =
+          busy
+              ? lacking(design, 3)
+              : shop.wanted(design.code()) - making.shelf(design.code()).size();
+      double score = lacking * 2 + history.random().nextInt(6);
       if (score > need && !making.tight(design.vessel()).isEmpty()) {
         need = score;
         best = design;

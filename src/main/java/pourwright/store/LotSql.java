@@ -243,9 +243,15 @@ final class LotSql implements LotBook {
 
   @Override
   public List<Movement> ofMaterial(String material) {
+    return ofMaterial(material, 0);
+  }
+
+  @Override
+  public List<Movement> ofMaterial(String material, long after) {
     return handle
-        .createQuery(MOVEMENTS + "WHERE l.material = :material ORDER BY m.id")
+        .createQuery(MOVEMENTS + "WHERE l.material = :material AND m.id > :after ORDER BY m.id")
         .bind("material", material)
+        .bind("after", after)
         .map((row, ctx) -> movement(row))
         .list();
   }

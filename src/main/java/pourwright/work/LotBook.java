@@ -67,6 +67,9 @@ public interface LotBook {
   /** All movements of a material's lots in the order of writing. */
   List<Movement> ofMaterial(String material);
 
+  /** The same of those later than some number. */
+  List<Movement> ofMaterial(String material, long after);
+
   /** What the lots of a material cost, by lot; lots without a price are left out. */
   Map<Long, Price> prices(String material);
 

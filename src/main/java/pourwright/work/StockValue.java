@@ -1,8 +1,10 @@
 package pourwright.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.cost.Valuation;
 import pourwright.quantity.OutOfRange;
@@ -32,20 +34,55 @@ public record StockValue(
   /** The value of a material by a method, chosen once for the studio. */
   public static StockValue of(Books books, String material, Valuation.Method method) {
     StockEntries entries = StockEntries.of(books, material);
+    return new StockValue(
+        entries.valued(method),
+        codes(books, entries.withoutPrice()),
+        lastPaid(books, material, entries, null));
+  }
+
+  /**
+   * The value after the movements that came later than some number, or empty where these alone do
+   * not tell it: one takes another back or brings back what was drawn. Of the issues only those of
+   * the later movements are in it.
+   */
+  Optional<StockValue> continued(Books books, String material, long after) {
+    List<Movement> later = books.lots().ofMaterial(material, after);
+    if (later.stream().anyMatch(m -> m.reverses() != null || m.cause() == Cause.RETURNED)) {
+      return Optional.empty();
+    }
+    StockEntries entries = StockEntries.of(later, books.lots().prices(material));
+    List<String> unpriced = new ArrayList<>(unpricedLots);
+    unpriced.addAll(codes(books, entries.withoutPrice()));
+    return Optional.of(
+        new StockValue(
+            valuation.continuedBy(entries.entries()),
+            unpriced,
+            lastPaid(books, material, entries, lastPaid)));
+  }
+
+  /** The same without its issues, which are many and which a price does not need. */
+  StockValue withoutIssues() {
+    return new StockValue(valuation.continuedBy(List.of()), unpricedLots, lastPaid);
+  }
+
+  private static @Nullable Double lastPaid(
+      Books books, String material, StockEntries entries, @Nullable Double before) {
     Map<Long, Price> prices = books.lots().prices(material);
-    Double lastPaid = null;
+    Double last = before;
     for (Movement movement : entries.movements()) {
       Price price = prices.get(movement.lot());
       if (movement.cause() == Cause.RECEIVED && price != null) {
-        lastPaid = (double) price.minor() / movement.change().units();
+        last = (double) price.minor() / movement.change().units();
       }
     }
-    List<String> unpriced =
-        entries.withoutPrice().stream()
-            .flatMap(lot -> books.lots().shelf(lot).stream())
-            .map(shelf -> shelf.lot().code())
-            .toList();
-    return new StockValue(entries.valued(method), unpriced, lastPaid);
+    return last;
+  }
+
+  private static List<String> codes(Books books, Set<Long> lots) {
+    return lots.stream()
+        .flatMap(lot -> books.lots().shelf(lot).stream())
+        .map(shelf -> shelf.lot().code())
+        .toList();
   }
 
   /**

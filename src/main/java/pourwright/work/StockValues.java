@@ -1,6 +1,7 @@
 package pourwright.work;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import pourwright.cost.Valuation;
@@ -38,16 +39,29 @@ public final class StockValues {
    */
   public StockValue of(Books books, String material, Valuation.Method method, long newestOfAll) {
     Known before = known.get(material);
-    boolean same = before != null && before.method() == method;
-    if (same && before.newestOfAll() == newestOfAll) {
+    if (before != null && before.method() != method) {
+      before = null;
+    }
+    if (before != null && before.newestOfAll() == newestOfAll) {
       return before.value();
     }
     long newest = books.lots().newestMovement(material);
     StockValue value =
-        same && before.newestMovement() == newest
-            ? before.value()
-            : StockValue.of(books, material, method);
+        (before == null ? Optional.<StockValue>empty() : next(books, material, before, newest))
+            .orElseGet(() -> StockValue.of(books, material, method))
+            .withoutIssues();
     known.put(material, new Known(newestOfAll, newest, method, value));
     return value;
+  }
+
+  /** What was known, with what moved since; empty where that does not tell it. */
+  private static Optional<StockValue> next(
+      Books books, String material, Known before, long newest) {
+    if (before.newestMovement() == newest) {
+      return Optional.of(before.value());
+    }
+    return before.newestMovement() < newest
+        ? before.value().continued(books, material, before.newestMovement())
+        : Optional.empty();
   }
 }

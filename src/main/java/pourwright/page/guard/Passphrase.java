@@ -20,8 +20,15 @@ public final class Passphrase {
   private static final int PASSES = 2;
   private static final int LANES = 1;
   private static final int HASH_BYTES = 32;
-  private static final Argon2Function ARGON2 =
-      Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
+
+  /**
+   * Made when the first passphrase is: it keeps its 19 MiB, which a studio on loopback can spare.
+   */
+  private static final class Hashing {
+    static final Argon2Function ARGON2 =
+        Argon2Function.getInstance(MEMORY_KIB, PASSES, LANES, HASH_BYTES, Argon2.ID);
+  }
+
   private static final Set<String> TOO_COMMON =
       Set.of(
           "password",
@@ -75,7 +82,8 @@ public final class Passphrase {
 
   /** Sets a passphrase that {@link #complaint} had nothing against. */
   public void set(String passphrase) {
-    secrets.keepPassphraseHash(Password.hash(passphrase).addRandomSalt().with(ARGON2).getResult());
+    secrets.keepPassphraseHash(
+        Password.hash(passphrase).addRandomSalt().with(Hashing.ARGON2).getResult());
   }
 
   /** Whether this is the passphrase. Takes the same time when none is set. */
@@ -87,10 +95,10 @@ public final class Passphrase {
     try {
       Optional<String> hash = secrets.passphraseHash();
       if (hash.isEmpty()) {
-        Password.hash(attempt).addRandomSalt().with(ARGON2);
+        Password.hash(attempt).addRandomSalt().with(Hashing.ARGON2);
         return false;
       }
-      return Password.check(attempt, hash.get()).with(ARGON2);
+      return Password.check(attempt, hash.get()).with(Hashing.ARGON2);
     } finally {
       atOnce.release();
     }
