@@ -10,9 +10,15 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
 import pourwright.page.Site;
+import pourwright.page.plan.BuyDesk;
 import pourwright.page.plan.PlanCorner;
+import pourwright.page.plan.PromiseDesk;
+import pourwright.page.plan.SeasonDesk;
 import pourwright.plan.Planner;
+import pourwright.plan.Promising;
 import pourwright.solve.CpSatPlanner;
+import pourwright.solve.CpSatPromising;
+import pourwright.solve.CpSatPurchasing;
 import pourwright.store.Backups;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
@@ -116,12 +122,21 @@ public final class Wiring implements AutoCloseable {
     Desk desk = desk();
     return Site.of(desk, this::trouble)
         .offering(startOwn)
-        .and(new PlanCorner(desk, planner(), PlanCorner.LIMIT));
+        .and(new PlanCorner(desk, planner(), PlanCorner.LIMIT))
+        .and(new PromiseDesk(desk, promising(), PlanCorner.LIMIT.multipliedBy(2)))
+        .and(new SeasonDesk(desk))
+        .and(new BuyDesk(desk, list -> new CpSatPurchasing().buy(list)));
   }
 
   /** The optimal planner; the solver's library loads when something is planned. */
   private static Planner planner() {
     return (problem, effort) -> CpSatPlanner.usual().plan(problem, effort);
+  }
+
+  /** The same for promises. */
+  private static Promising promising() {
+    return (problem, goal, standing, effort) ->
+        new CpSatPromising().earliest(problem, goal, standing, effort);
   }
 
   /** An empty string while the books can be read, else what is wrong. */

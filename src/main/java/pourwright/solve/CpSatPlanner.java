@@ -101,6 +101,9 @@ public final class CpSatPlanner implements Planner {
     private final AtomicReference<@Nullable Plan> best = new AtomicReference<>();
     private boolean stopped;
 
+    /** No plan has fewer weighted minutes late, as far as is known. */
+    private long lowest;
+
     Run(PlanProblem problem, Effort effort, long deadline) {
       this.problem = problem;
       this.effort = effort;
@@ -132,7 +135,7 @@ public final class CpSatPlanner implements Planner {
       if (plan == null) {
         return new NotFound(List.of("no plan was found in the time given; give it more time"));
       }
-      long bound = aims.isEmpty() ? 0 : aims.get(0).bound();
+      long bound = aims.isEmpty() ? lowest : Math.max(lowest, aims.get(0).bound());
       boolean proven = !aims.isEmpty() && aims.get(0).proven();
       Plan last = best.get();
       return new Planned(last == null ? plan : last, bound, proven, aims);
@@ -149,7 +152,8 @@ public final class CpSatPlanner implements Planner {
       late.search();
       Plan found = best.get();
       long value = found == null ? 0 : found.tardiness(problem);
-      model.model.addGreaterOrEqual(model.tardiness(), late.bound());
+      lowest = late.bound();
+      model.model.addGreaterOrEqual(model.tardiness(), lowest);
       if (!late.proven()) {
         return false;
       }

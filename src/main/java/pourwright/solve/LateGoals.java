@@ -68,6 +68,7 @@ final class LateGoals {
       if (model.isImpossible()) {
         return;
       }
+      bound = Math.max(bound, model.leastTardiness());
       Search.Result result =
           new Search(effort).minimize(model.model, model.tardiness(), share(), v -> {});
       bound = Math.max(bound, result.bound());

@@ -136,6 +136,15 @@ final class PlanModel {
     return sum;
   }
 
+  /** Weighted minutes late that hours and waits alone make sure of. */
+  long leastTardiness() {
+    long least = 0;
+    for (Goal goal : problem.goals()) {
+      least += goal.weight() * Math.max(0, earliestEnd(of(goal.lastStep())) - goal.dueMin());
+    }
+    return least;
+  }
+
   /** Sum of all starts: the earlier, the more is left for surprises. */
   LinearExprBuilder earliness() {
     return LinearExpr.newBuilder().addSum(starts);

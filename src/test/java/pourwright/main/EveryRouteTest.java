@@ -41,8 +41,13 @@ import pourwright.page.ServerSettings;
 import pourwright.page.Site;
 import pourwright.page.Visitor;
 import pourwright.page.guard.SecretsFile;
+import pourwright.page.plan.BuyDesk;
 import pourwright.page.plan.PlanCorner;
+import pourwright.page.plan.PromiseDesk;
+import pourwright.page.plan.SeasonDesk;
 import pourwright.plan.ForwardRule;
+import pourwright.plan.Promise;
+import pourwright.stock.Purchase;
 import pourwright.work.Act;
 import pourwright.work.AfterSale;
 import pourwright.work.AttachFile;
@@ -227,6 +232,15 @@ class EveryRouteTest extends BrowserTest {
         new Server(
             Site.of(wiring.desk(), () -> "")
                 .and(new PlanCorner(wiring.desk(), new ForwardRule(), Duration.ofSeconds(2)))
+                .and(
+                    new PromiseDesk(
+                        wiring.desk(),
+                        (problem, goal, standing, effort) ->
+                            new Promise.None(List.of("no search in this test")),
+                        Duration.ofSeconds(1)))
+                .and(new SeasonDesk(wiring.desk()))
+                .and(
+                    new BuyDesk(wiring.desk(), list -> new Purchase.NotToBeHad(0, "nothing", 1, 0)))
                 .and(EveryRouteTest::broken),
             ServerSettings.onAnyPort(SampleStudio.NAME),
             new SecretsFile(folder));

@@ -32,11 +32,16 @@ import pourwright.page.BrowserTest;
 import pourwright.page.Desk;
 import pourwright.page.Server;
 import pourwright.page.TestStudio;
+import pourwright.page.plan.BuyDesk;
 import pourwright.page.plan.PlanCorner;
+import pourwright.page.plan.PromiseDesk;
+import pourwright.page.plan.SeasonDesk;
 import pourwright.plan.ForwardRule;
 import pourwright.plan.Placed;
 import pourwright.plan.Rearrange;
 import pourwright.solve.CpSatPlanner;
+import pourwright.solve.CpSatPromising;
+import pourwright.solve.CpSatPurchasing;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
 import pourwright.work.Drawer;
@@ -60,6 +65,8 @@ class PlanAgainTest extends BrowserTest {
       1043,ferry-fig,2,2026-05-27
       1044,bollard-hearth,3,2026-06-03
       """;
+  private static final Page.WaitForSelectorOptions TWO_MINUTES =
+      new Page.WaitForSelectorOptions().setTimeout(120_000);
   private int acts;
   private @Nullable Server server;
 
@@ -133,8 +140,15 @@ class PlanAgainTest extends BrowserTest {
     return desk.studio().look(books -> books.planRuns().list(null, 10).items().size());
   }
 
+  /** Says who it is, where the device does not know yet. */
+  private static void sign(Page page) {
+    if (page.locator("input[name=by]").count() > 0) {
+      page.fill("input[name=by]", "MB");
+    }
+  }
+
   private static void take(Page page) {
-    page.fill("input[name=by]", "MB");
+    sign(page);
     page.locator("form[action='/plan/take'] button[type=submit]").first().click();
     page.waitForURL("**/plan");
   }
@@ -158,7 +172,7 @@ class PlanAgainTest extends BrowserTest {
     page.fill("#time", kept.problem().clock(start).toLocalTime().toString());
     page.locator("form[action='/plan'] button").click();
     assertThat(page.locator("#breaks").textContent()).contains("breaks nothing");
-    page.fill("input[name=by]", "MB");
+    sign(page);
     page.locator("form[action='/plan/move'] button[type=submit]").click();
     assertThat(page.content()).contains("The step is moved.");
   }
@@ -199,5 +213,80 @@ class PlanAgainTest extends BrowserTest {
     assertThat(runs(desk)).isEqualTo(3);
     assertThat(outside).isEmpty();
     assertThat(complaints).isEmpty();
+  }
+
+  @Test
+  void theEarliestDayIsSaidWithTheWholeWayAndWhatHoldsIt(@TempDir Path folder) {
+    Desk desk = TestStudio.desk(folder, Clock.fixed(MONDAY, ZoneOffset.UTC));
+    cards(desk.studio());
+    orders(desk.studio());
+    PromiseDesk promises = new PromiseDesk(desk, new CpSatPromising(), Duration.ofSeconds(30));
+    try (Server open =
+        TestStudio.open(
+            TestStudio.site(desk).and(promises),
+            pourwright.page.ServerSettings.onAnyPort("Undercroft Lantern Works"),
+            folder)) {
+      Page page =
+          visit(
+              "http://127.0.0.1:" + open.port(),
+              "/plan/promise?candle=cog-fig&count=7&day=2026-05-20",
+              Window.PHONE);
+      assertThat(page.locator("#answer").textContent()).contains("By the quick order of work");
+      // the waits of the cards: set 24 h, harden 72 h, dry 120 h, full-dry 168 h, water 24 h, dry
+      // again 48 h, set 12 h, rest 240 h = 708 h, and some hours of hands
+      assertThat(page.locator("#way").textContent()).contains("29 d");
+      assertThat(page.locator("#facts").textContent())
+          .contains("not proved for sale")
+          .contains("Last day to cast");
+      assertThat(axe(page)).isEmpty();
+      page.locator("form[action='/plan/promise'][method=post] button").click();
+      page.waitForSelector("#answer:has-text('Earliest')", TWO_MINUTES);
+      assertThat(page.locator("#facts").textContent()).contains("What holds it");
+      assertThat(page.locator("#facts").textContent()).contains("Proven");
+      assertThat(axe(page)).isEmpty();
+      assertThat(page.request().get(page.url().replaceAll("count=7", "count=x")).status())
+          .isEqualTo(422);
+    }
+  }
+
+  @Test
+  void whatIsShortIsBoughtAtTheLeastCostAndASeasonWithoutSalesSaysSo(@TempDir Path folder) {
+    Desk desk = TestStudio.desk(folder, Clock.fixed(MONDAY, ZoneOffset.UTC));
+    cards(desk.studio());
+    orders(desk.studio());
+    try (Server open =
+        TestStudio.open(
+            TestStudio.site(desk)
+                .and(new BuyDesk(desk, new CpSatPurchasing()))
+                .and(new SeasonDesk(desk)),
+            pourwright.page.ServerSettings.onAnyPort("Undercroft Lantern Works"),
+            folder)) {
+      Page page = visit("http://127.0.0.1:" + open.port(), "/plan/buy", Window.PHONE);
+      assertThat(page.inputValue("#needs")).contains("rapid-grey; ").contains("tab-20; ");
+      page.fill("#needs", "rapid-grey; 9000");
+      page.fill("#packs", "rapid-grey; north-quay; 5000; 12\nrapid-grey; harbour; 10000; 20");
+      page.fill("#postage", "north-quay; 4; 20\nharbour; 6");
+      page.locator("form[action='/plan/buy'] button[type=submit]").click();
+      // two packs of 12 travel free from 20: 24; one of 20 and 6 postage: 26
+      assertThat(page.locator("#answer").textContent())
+          .contains("Together 24")
+          .contains("nothing is cheaper");
+      assertThat(page.locator("#bought").textContent()).contains("2 \u00d7 5000 of rapid-grey");
+      assertThat(axe(page)).isEmpty();
+      page.fill("#packs", "rapid-grey; north-quay; five; 12");
+      page.locator("form[action='/plan/buy'] button[type=submit]").click();
+      assertThat(page.content()).contains("Line 1: 'five' is not a number");
+      assertThat(page.inputValue("#needs")).contains("rapid-grey; 9000");
+      page.navigate("http://127.0.0.1:" + open.port() + "/plan/season?candle=cog-fig");
+      assertThat(page.locator("#rule").textContent()).contains("periods of sales");
+      page.fill("#mean", "100");
+      page.fill("#deviation", "20");
+      page.fill("#margin", "8");
+      page.fill("#loss", "2");
+      page.locator("form[action='/plan/season'] button[type=submit]").click();
+      // newsvendor: 8 / (8 + 2) = 0.8, z = 0.8416 (normal table), 100 + 20 z = 116.8: 117
+      assertThat(page.locator("#stall").textContent()).contains("Take 117.");
+      assertThat(axe(page)).isEmpty();
+    }
   }
 }
