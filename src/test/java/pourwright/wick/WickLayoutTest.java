@@ -39,7 +39,17 @@ class WickLayoutTest {
    * K. Bezdek 1979/1983; G. Fejes Tóth: the least radius of n equal discs that cover a unit circle.
    */
   @ParameterizedTest
-  @CsvSource({"1, 1", "2, 1", "3, 0.866025", "4, 0.707107", "5, 0.609383", "6, 0.555905", "7, 0.5"})
+  @CsvSource({
+    "1, 1",
+    "2, 1",
+    "3, 0.866025",
+    "4, 0.707107",
+    "5, 0.609383",
+    "6, 0.555905",
+    "7, 0.5",
+    "8, 0.445042",
+    "9, 0.414214"
+  })
   void aCircleIsCoveredAsWellAsIsKnown(int count, double best) {
     WickLayout free = WickLayout.of(new Circle(80), new Clearances(0, 0, false), count);
     assertThat(free.coveringRadiusMm() / 40).isCloseTo(best, within(0.01 * best));
