@@ -115,7 +115,9 @@ final class FlameSql {
             SELECT y.candle, y.candle_version,
               MAX(y.hours) AS hours, MAX(y.wall) AS wall, MIN(y.life) AS life FROM (
               SELECT t.candle, t.candle_version, s.id,
-                MAX((e.ended_ms - c.lit_ms) / 3600000.0) AS hours,
+                MAX(CASE WHEN EXISTS (SELECT 1 FROM burn_look k
+                  WHERE k.cycle_id = c.id AND k.note LIKE 'cycle: %')
+                THEN NULL ELSE (e.ended_ms - c.lit_ms) / 3600000.0 END) AS hours,
                 MAX((SELECT MAX(l.wall_c) FROM burn_look l WHERE l.cycle_id = c.id
                   AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id))) AS wall,
                 COALESCE(SUM((e.ended_ms - c.lit_ms) / 3600000.0), 0) AS life

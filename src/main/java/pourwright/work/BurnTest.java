@@ -77,7 +77,15 @@ public record BurnTest(
       @Nullable Boolean crack,
       @Nullable Boolean seep,
       @Nullable Boolean smoke,
-      String note) {}
+      String note) {
+
+    /** A minute with nothing but a note. */
+    static Look noted(double minute, String note) {
+      return new Look(
+          minute, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null, note);
+    }
+  }
 
   /** A look with its number and deed. */
   public record Seen(long id, long cycle, Look look, Instant at, String by, long deed) {}

@@ -8,6 +8,7 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceLife;
 import pourwright.batch.PieceStep;
+import pourwright.burn.CycleKind;
 import pourwright.quantity.Check;
 
 /**
@@ -113,8 +114,13 @@ public final class RunBurnTest {
         : null;
   }
 
-  /** Lights a sample: a new cycle begins. */
+  /** Lights a sample: a new cycle of the usual kind begins. */
   public Outcome<BurnTest.Cycle> light(Act act, long test, long sample) {
+    return light(act, test, sample, CycleKind.USUAL);
+  }
+
+  /** Lights a sample; what a cycle of another kind is for stands on its first look. */
+  public Outcome<BurnTest.Cycle> light(Act act, long test, long sample, CycleKind kind) {
     return doing.once(
         act,
         LIT,
@@ -128,7 +134,11 @@ public final class RunBurnTest {
                 Reason.INPUT_CANNOT_BE, "the sample burns already", "put it out first");
           }
           Deed deed = turn.deed(Subject.of(Subject.Kind.BURN_TEST, test));
-          return Turn.done(deed, burns.light(sample, turn.now(), deed.id()));
+          BurnTest.Cycle cycle = burns.light(sample, turn.now(), deed.id());
+          if (kind.isMisuse()) {
+            burns.append(cycle.id(), BurnTest.Look.noted(0, kind.note()), deed);
+          }
+          return Turn.done(deed, cycle);
         },
         (books, deed) ->
             Doing.known(books.burns().cycles(sample).stream().reduce((first, last) -> last), deed));

@@ -39,7 +39,29 @@ final class ProofViews {
         + (rule.equals(ProofRule.house()) ? " (house)." : ".");
   }
 
-  List<ShelfPage.Line> designs() {
+  /** What was said of each design, without asking what changed since: enough for a glance. */
+  List<ShelfPage.Line> words() {
+    List<ShelfPage.Line> lines = new ArrayList<>();
+    for (CardVersion<CandleDesign> card : books.cards().all(Drawers.CANDLE)) {
+      Optional<BurnTest.Proof> word = latest(card.code(), card.version());
+      lines.add(
+          word.isPresent()
+              ? said(title(card), word.get())
+              : new ShelfPage.Line("", title(card), "no word given yet", "not proved", "plain"));
+    }
+    return lines;
+  }
+
+  /** The page of proofs: every design with what is missing or changed, and lots never burnt. */
+  ProofPage page(String rule) {
+    return new ProofPage(rule, designs(), proving.freshLots());
+  }
+
+  private static String title(CardVersion<CandleDesign> card) {
+    return card.body().name() + " (" + card.code() + ", version " + card.version() + ")";
+  }
+
+  private List<ShelfPage.Line> designs() {
     List<ShelfPage.Line> lines = new ArrayList<>();
     for (CardVersion<CandleDesign> card : books.cards().all(Drawers.CANDLE)) {
       lines.add(design(card));
@@ -48,30 +70,30 @@ final class ProofViews {
   }
 
   private ShelfPage.Line design(CardVersion<CandleDesign> card) {
-    String title = card.body().name() + " (" + card.code() + ", version " + card.version() + ")";
     Optional<BurnTest.Proof> word = latest(card.code(), card.version());
     if (word.isEmpty()) {
       String missing = String.join(", ", proving.missing(card.code(), card.version()));
       String detail = missing.isEmpty() ? "no word given yet" : "no word given yet: " + missing;
-      return new ShelfPage.Line("", title, detail, "not proved", "plain");
+      return new ShelfPage.Line("", title(card), detail, "not proved", "plain");
     }
-    BurnTest.Proof given = word.get();
+    ShelfPage.Line said = said(title(card), word.get());
+    List<String> changes = word.get().proved() ? proving.changes(card.code()) : List.of();
+    return changes.isEmpty()
+        ? said
+        : new ShelfPage.Line(
+            "",
+            said.title(),
+            said.detail() + " · changed since: " + String.join("; ", changes),
+            "needs a new test",
+            "warn");
+  }
+
+  private ShelfPage.Line said(String title, BurnTest.Proof given) {
     String said = given.statement() + " · " + given.by() + ", " + desk.dayAndTime(given.at());
-    if (!given.proved()) {
-      return new ShelfPage.Line("", title, said, "withdrawn", "stop");
-    }
-    List<String> changes = proving.changes(card.code());
-    if (!changes.isEmpty()) {
-      return new ShelfPage.Line(
-          "",
-          title,
-          said + " · changed since: " + String.join("; ", changes),
-          "needs a new test",
-          "warn");
-    }
     boolean limited = given.statement().startsWith("limited to");
+    String badge = !given.proved() ? "withdrawn" : limited ? "limited" : "proved for sale";
     return new ShelfPage.Line(
-        "", title, said, limited ? "limited" : "proved for sale", limited ? "warn" : "good");
+        "", title, said, badge, !given.proved() ? "stop" : limited ? "warn" : "good");
   }
 
   private Optional<BurnTest.Proof> latest(String code, int version) {

@@ -26,6 +26,11 @@ final class RuleRoutes {
   void addTo(RoutesConfig routes) {
     routes.get("/shelf/rule", http -> Show.page(http, TEMPLATE, new RulePage(now())));
     routes.post("/shelf/rule", this::save);
+    routes.get("/shelf/proof", http -> Show.page(http, "shelf/proof.jte", proof()));
+  }
+
+  private ProofPage proof() {
+    return desk.studio().look(books -> new ProofViews(desk, books).page(ProofViews.rule(books)));
   }
 
   private Form now() {

@@ -10,7 +10,6 @@ import java.util.List;
  * @param open tests that are not closed, newest first
  * @param closed closed tests, newest first
  * @param designs what is proved for sale and what is not
- * @param freshLots lots of wax, oil and wick that no passed test has burnt, in words
  * @param canBegin whether there is a candle design to test
  */
 public record ShelfPage(
@@ -19,7 +18,6 @@ public record ShelfPage(
     List<Line> open,
     List<Line> closed,
     List<Line> designs,
-    List<String> freshLots,
     boolean canBegin) {
 
   /**

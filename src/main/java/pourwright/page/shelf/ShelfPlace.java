@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.burn.BurnRules;
+import pourwright.burn.CycleKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Place;
@@ -71,8 +72,9 @@ public final class ShelfPlace implements Place {
     routes.post("/shelf/test/{id}/word", this::word);
     burning.addTo(routes);
     runs.addTo(routes);
-    new NextRoutes().addTo(routes);
+    new NextRoutes(desk).addTo(routes);
     new RuleRoutes(desk).addTo(routes);
+    new FitRoutes(desk).addTo(routes);
   }
 
   static long number(String text) {
@@ -166,8 +168,10 @@ public final class ShelfPlace implements Place {
     long id = number(http.pathParam("id"));
     long sample = number(http.pathParam("sample"));
     Form form = Form.of(http);
+    CycleKind kind = kind(form, sample);
     for (String box : BEFORE) {
-      if (!form.ticked(box)) {
+      boolean asked = !box.equals("trimmed") || kind != CycleKind.UNTRIMMED;
+      if (asked && !form.ticked(box)) {
         form.complain(box + "-" + sample, "Before lighting, every line has to be true.");
       }
     }
@@ -181,27 +185,43 @@ public final class ShelfPlace implements Place {
       again(http, id, form);
       return;
     }
-    Outcome<BurnTest.Cycle> outcome = desk.studio().burnTests.light(act.get(), id, sample);
+    Outcome<BurnTest.Cycle> outcome = desk.studio().burnTests.light(act.get(), id, sample, kind);
     if (outcome instanceof Outcome.Refused<BurnTest.Cycle> refused) {
       Show.done(http, Said.refused(refused), "/shelf/test/" + id);
       return;
     }
-    setBells(act.get(), id, outcome.made());
+    setBells(act.get(), id, outcome.made(), kind);
     Show.done(
         http,
-        Said.done("Lit. The bell calls at 1, 2, 3 and 4 hours. Never leave it alone."),
+        Said.done(
+            "Lit. The bell calls every hour, the last time after "
+                + last(kind) / 60
+                + " h: then put it out. Never leave it alone."),
         "/shelf/cycle/" + outcome.made().id());
   }
 
-  private void setBells(Act act, long test, BurnTest.Cycle cycle) {
-    for (int minutes : TestReader.BELLS_MIN) {
+  private static int last(CycleKind kind) {
+    return kind.bellsMin().get(kind.bellsMin().size() - 1);
+  }
+
+  private static CycleKind kind(Form form, long sample) {
+    for (CycleKind kind : CycleKind.values()) {
+      if (kind.name().equals(form.value("kind-" + sample))) {
+        return kind;
+      }
+    }
+    return CycleKind.USUAL;
+  }
+
+  private void setBells(Act act, long test, BurnTest.Cycle cycle, CycleKind kind) {
+    for (int minutes : kind.bellsMin()) {
       Act own = new Act(act.by(), act.requestKey() + "-" + minutes, "");
       String label = "Test " + test + ", cycle " + cycle.number() + ": read at " + minutes + " min";
       desk.studio()
           .timers
           .start(
               own,
-              minutes == 240 ? label + " and put out" : label,
+              minutes == last(kind) ? label + " and put out" : label,
               Subject.of(Subject.Kind.BURN_TEST, test),
               Duration.ofMinutes(minutes));
     }

@@ -130,6 +130,20 @@ final class SimulationForm {
     }
   }
 
+  /** A round candle of the books, in a usual wax, over so many hours; cells that a fit needs. */
+  static Burn candle(Vessel vessel, String wax, double gramsPerHour, double[] roomAndHours) {
+    Usual usual = usualWax(wax);
+    return new Burn(
+        vessel,
+        usual.melting,
+        30,
+        1.2,
+        List.of(new BurningWick(0, 0, gramsPerHour)),
+        new Flame(usual.combustion, .2, .95, 25, 4, 7.5),
+        new Room(roomAndHours[0], .95, Room.Convection.usual()),
+        Burn.Fineness.of(roomAndHours[1], 3.75, 900, Burn.Solver.AXISYMMETRIC).withSharp(true));
+  }
+
   private static Usual usualWax(String code) {
     return java.util.Objects.requireNonNull(WAXES.get(code));
   }

@@ -15,6 +15,8 @@ import pourwright.page.Form;
  * @param verdict what it says so far
  * @param limits the limits it is judged by, each with its source
  * @param plots readings over time
+ * @param growth how each sample's pool grows and how long it may still burn, in sentences
+ * @param photos kept with the test: address and words
  * @param word what was said for or against the design, or an empty string
  * @param mayProve whether the test was closed as passed
  * @param rule her rule of proof in words
@@ -30,6 +32,8 @@ public record TestPage(
     VerdictView verdict,
     List<List<String>> limits,
     List<Plot> plots,
+    List<String> growth,
+    List<List<String>> photos,
     String word,
     boolean mayProve,
     String rule,
@@ -38,8 +42,8 @@ public record TestPage(
   /** Initials are asked for once a page; forms below the first take those of the device. */
   public TestPage with(Form other) {
     return new TestPage(
-        other, id, title, lines, open, samples, verdict, limits, plots, word, mayProve, rule,
-        missing);
+        other, id, title, lines, open, samples, verdict, limits, plots, growth, photos, word,
+        mayProve, rule, missing);
   }
 
   /**

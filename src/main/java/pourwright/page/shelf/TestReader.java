@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import pourwright.burn.CycleKind;
 import pourwright.burn.Reading;
 import pourwright.burn.TestSample;
 import pourwright.burn.TestSample.End;
@@ -21,9 +22,6 @@ final class TestReader {
   /** House: a candle rests this long before it is lit again. */
   static final Duration REST = BurnLife.REST;
 
-  /** When the bell calls for a reading, minutes since lighting. */
-  static final List<Integer> BELLS_MIN = List.of(60, 120, 180, 240);
-
   /** A reading this many minutes off its bell still answers it. */
   static final int LATE_MIN = 10;
 
@@ -32,12 +30,23 @@ final class TestReader {
   /** One cycle with what was seen in it. */
   record Burnt(BurnTest.Cycle cycle, List<BurnTest.Seen> seen, boolean early) {
 
+    /** What the cycle is for. */
+    CycleKind kind() {
+      for (BurnTest.Seen one : seen) {
+        CycleKind kind = CycleKind.ofNote(one.look().note());
+        if (kind != null) {
+          return kind;
+        }
+      }
+      return CycleKind.USUAL;
+    }
+
     /** Bells after which nothing was read for ten minutes, of those that rang while it burnt. */
     List<Integer> missedBells(Instant now) {
       Instant to = cycle.endedAt() == null ? now : cycle.endedAt();
       long burnt = Duration.between(cycle.litAt(), to).toMinutes();
       List<Integer> missed = new ArrayList<>();
-      for (int bell : BELLS_MIN) {
+      for (int bell : kind().bellsMin()) {
         boolean over = burnt >= bell + LATE_MIN;
         if (over && seen.stream().noneMatch(s -> Math.abs(s.look().minute() - bell) <= LATE_MIN)) {
           missed.add(bell);

@@ -20,6 +20,7 @@ import pourwright.page.Kept;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
 import pourwright.work.Proving;
+import pourwright.work.Subject;
 
 /** Makes the pages of tests out of what the books hold. */
 final class TestViews {
@@ -48,15 +49,8 @@ final class TestViews {
               }
               List<ShelfPage.Line> burning =
                   books.burns().burning().stream().map(c -> burning(books, c)).toList();
-              List<ShelfPage.Line> designs = new ProofViews(desk, books).designs();
-              return new ShelfPage(
-                  purpose,
-                  burning,
-                  open,
-                  closed,
-                  designs,
-                  new Proving(books).freshLots(),
-                  !designs.isEmpty());
+              List<ShelfPage.Line> designs = new ProofViews(desk, books).words();
+              return new ShelfPage(purpose, burning, open, closed, designs, !designs.isEmpty());
             });
   }
 
@@ -147,6 +141,10 @@ final class TestViews {
         verdict(verdict, samples.size()),
         limits(rules(test)),
         plots(samples),
+        GrowthViews.of(books, test, samples),
+        books.attachments().of(Subject.of(Subject.Kind.BURN_TEST, test.id())).stream()
+            .map(a -> List.of("/files/" + a.id(), a.name() + ", " + desk.dayAndTime(a.at())))
+            .toList(),
         proof
             .map(p -> (p.proved() ? "" : "withdrawn: ") + p.statement() + " (" + p.by() + ")")
             .orElse(""),
@@ -221,7 +219,7 @@ final class TestViews {
             .orElse("not weighed twice");
     return new TestPage.CycleView(
         "/shelf/cycle/" + cycle.id(),
-        "Cycle " + cycle.number(),
+        "Cycle " + cycle.number() + (burnt.kind().isMisuse() ? ", " + burnt.kind().words() : ""),
         desk.dayAndTime(cycle.litAt()),
         cycle.ended() == null ? "burns" : words(cycle.ended()),
         rate,

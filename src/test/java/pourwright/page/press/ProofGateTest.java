@@ -9,12 +9,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Piece;
+import pourwright.burn.CycleKind;
+import pourwright.burn.NextTest;
 import pourwright.card.CandleDesign;
 import pourwright.work.BurnTest;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
 import pourwright.work.Proving;
 import pourwright.work.RunBurnTest;
+import pourwright.work.WickCandidates;
 
 /** A word for sale stands on her rule; a change asks for a new test, a new lot for a check burn. */
 class ProofGateTest {
@@ -110,6 +113,53 @@ class ProofGateTest {
     press.sheet(wax(), "2026-04", PressStudio.OIL);
     assertThat(changes())
         .containsExactly("safety sheet of " + wax() + " 2026-04, proved with 2026-01");
+  }
+
+  @Test
+  void wicksOnFileAreCandidatesWithWhatTheirTestsSaid() {
+    String wick = press.candle.wicks().wick();
+    List<NextTest.Candidate> candidates =
+        press.studio.look(b -> WickCandidates.of(b, press.candle.code(), 1));
+    assertThat(candidates)
+        .filteredOn(c -> c.name().equals(wick))
+        .singleElement()
+        .satisfies(c -> assertThat(c.passed()).isEqualTo(3))
+        .satisfies(c -> assertThat(c.failed()).isZero());
+    assertThat(candidates)
+        .filteredOn(c -> !c.name().equals(wick))
+        .isNotEmpty()
+        .allSatisfy(c -> assertThat(c.passed()).isZero());
+    List<NextTest.Candidate> none =
+        press.studio.look(b -> WickCandidates.of(b, "no-such-candle", 1));
+    assertThat(none).isEmpty();
+  }
+
+  /** A misuse cycle has to hold the limits; the hours of the label come from the usual ones. */
+  @Test
+  void aForgottenCycleDoesNotMakeTheLabelSayEightHours() {
+    Piece piece = press.candles(1).get(0);
+    RunBurnTest tests = press.studio.burnTests;
+    BurnTest test =
+        tests
+            .begin(
+                press.act(),
+                new RunBurnTest.Request(
+                    press.candle.code(),
+                    1,
+                    "house",
+                    "misuse",
+                    List.of(new RunBurnTest.NewSample("A", piece.id()))))
+            .made();
+    long sample = press.studio.look(b -> b.burns().samples(test.id()).get(0).id());
+    long cycle = tests.light(press.act(), test.id(), sample, CycleKind.FORGOTTEN).made().id();
+    List<BurnTest.Seen> seen = press.studio.look(b -> b.burns().seen(cycle));
+    assertThat(seen)
+        .singleElement()
+        .satisfies(s -> assertThat(s.look().note()).isEqualTo("cycle: forgotten"));
+    press.clock.move(Duration.ofHours(8));
+    tests.putOut(press.act(), cycle, "self_extinguished").made();
+    tests.close(press.act(), test.id(), "pass", "misuse").made();
+    assertThat(press.label(null).burn().hoursAtATime()).isEqualTo(4.0);
   }
 
   @Test
