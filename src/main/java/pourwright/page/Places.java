@@ -4,6 +4,7 @@ import java.util.List;
 import pourwright.page.board.BoardPlace;
 import pourwright.page.casting.CastingPlace;
 import pourwright.page.house.AfterCorner;
+import pourwright.page.house.CrewCorner;
 import pourwright.page.house.FileCorner;
 import pourwright.page.house.FindCorner;
 import pourwright.page.house.HistoryCorner;
@@ -50,6 +51,7 @@ public final class Places {
         new StopCorner(desk),
         new FindCorner(desk),
         new SettingsCorner(desk),
+        new CrewCorner(desk),
         new FileCorner(desk),
         new WelcomeCorner(desk));
   }

@@ -113,6 +113,44 @@ class HandsTest {
     }
   }
 
+  @Test
+  void peopleAndInstrumentsAreWrittenDownChangedAndPutAway() {
+    try (OpenStudio open = new OpenStudio(folder)) {
+      Visitor visitor = open.visitor();
+      String page = "/settings/crew";
+      visitor.post("/", "/hand", Map.of("hand", "mk"));
+      Map<String, String> person = Map.of("initials", "mk", "person_name", "Mara", "role", "maker");
+      assertThat(visitor.post(page, "/settings/person", person).statusCode()).isEqualTo(303);
+      assertThat(
+              visitor
+                  .post(
+                      page,
+                      "/settings/instrument",
+                      Map.of(
+                          "instrument_name",
+                          "Bench scale",
+                          "measures",
+                          "mass",
+                          "resolution",
+                          "0.1"))
+                  .statusCode())
+          .isEqualTo(303);
+      assertThat(visitor.page("/settings").select("main").text())
+          .contains("MK, Mara, maker")
+          .contains("Bench scale, to 0.1 g");
+      person = Map.of("initials", "MK", "person_name", "Mara Keel", "role", "maker");
+      visitor.post(page, "/settings/person", person);
+      assertThat(visitor.page(page).select("main").text()).contains("MK, Mara Keel, maker");
+      visitor.post(page, "/settings/away/person", Map.of());
+      assertThat(visitor.page(page).select("main").text()).doesNotContain("Mara Keel");
+      assertThat(
+              visitor
+                  .post(page, "/settings/person", Map.of("initials", "m1", "person_name", "x"))
+                  .statusCode())
+          .isEqualTo(422);
+    }
+  }
+
   private static List<Batch> running(OpenStudio open) {
     return open.studio.look(
         books ->
