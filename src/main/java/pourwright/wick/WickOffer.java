@@ -56,12 +56,15 @@ public record WickOffer(WickLayout layout, @Nullable WickLayout free) {
       return "";
     }
     int fewer = layout.positions().size() - other.positions().size();
-    return String.format(
-        Locale.ROOT,
-        fewer > 0
-            ? "Without symmetry one wick fewer covers the surface, each pool reaching %.1f mm."
-            : "Without symmetry each pool need only reach %.1f mm instead of %.1f mm.",
-        other.coveringRadiusMm(),
-        layout.coveringRadiusMm());
+    return fewer > 0
+        ? String.format(
+            Locale.ROOT,
+            "Without symmetry one wick fewer covers the surface, each pool reaching %.1f mm.",
+            other.coveringRadiusMm())
+        : String.format(
+            Locale.ROOT,
+            "Without symmetry each pool need only reach %.1f mm instead of %.1f mm.",
+            other.coveringRadiusMm(),
+            layout.coveringRadiusMm());
   }
 }

@@ -38,10 +38,8 @@ public final class StockValues {
    *     since the last look, no lot has to be asked
    */
   public StockValue of(Books books, String material, Valuation.Method method, long newestOfAll) {
-    Known before = known.get(material);
-    if (before != null && before.method() != method) {
-      before = null;
-    }
+    Known last = known.get(material);
+    Known before = last != null && last.method() == method ? last : null;
     if (before != null && before.newestOfAll() == newestOfAll) {
       return before.value();
     }

@@ -183,15 +183,20 @@ final class BlendDesk {
 
   private static String rounding(Dose dose, double scaleG) {
     PitcherPlan.Rounded rounded = PitcherPlan.toScale(dose, scaleG, StepView.LOAD_TOLERANCE);
-    return String.format(
-        Locale.ROOT,
-        rounded.withinTolerance()
-            ? "On a scale of %.3g g: the load stays within %.1f %% of itself (house: 2 %%)."
-            : "On a scale of %.3g g the load is off by %.1f %% of itself, more than 2 %% (house)."
+    double off = 100 * rounded.loadError();
+    return rounded.withinTolerance()
+        ? String.format(
+            Locale.ROOT,
+            "On a scale of %.3g g: the load stays within %.1f %% of itself (house: 2 %%).",
+            scaleG,
+            off)
+        : String.format(
+            Locale.ROOT,
+            "On a scale of %.3g g the load is off by %.1f %% of itself, more than 2 %% (house)."
                 + " From %.0f g in all it is not.",
-        scaleG,
-        100 * rounded.loadError(),
-        rounded.leastTotalG());
+            scaleG,
+            off,
+            rounded.leastTotalG());
   }
 
   /** One melt of this card's wax over several scents. */

@@ -129,7 +129,7 @@ public final class ChannelsDesk {
     NumberText numbers = NumberText.in(desk.locale());
     List<Parcel.Rate> rates = new ArrayList<>();
     for (String line : form.value("rates").split("\\R", -1)) {
-      String[] words = line.strip().split("\\s+");
+      String[] words = line.strip().split("\\s+", -1);
       if (words.length == 2) {
         rates.add(
             new Parcel.Rate(

@@ -162,7 +162,7 @@ final class MarketDesk {
 
   private List<Long> marks(String text) {
     List<Long> pieces = new ArrayList<>();
-    for (String one : text.strip().split("[\\s,;]+")) {
+    for (String one : text.strip().split("[\\s,;]+", -1)) {
       pieces.add(
           desk.studio()
               .find(Mark.read(one))
