@@ -33,8 +33,8 @@ public final class SheetReader {
 
   private static final Pattern OTHER_NUMBERS =
       Pattern.compile(
-          "(?<![0-9-])(?:[0-9]{3}-[0-9]{3}-[0-9](?![0-9-])|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
-              + "|[0-9]{2}-[0-9]{10}-[0-9]{2}(?:-[0-9X]{4})?)");
+          "(?<![0-9-])(?:[0-9]{3}-[0-9]{3}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
+              + "|[0-9]{2}-[0-9]{10}-[0-9]{2}(?:-[0-9X]{4})?)(?![0-9-])");
   private static final Pattern STATEMENT =
       Pattern.compile("\\b(?:EUH|H|P)[0-9]{3}[A-Za-z]{0,3}\\b");
   private static final Pattern CLASS =
