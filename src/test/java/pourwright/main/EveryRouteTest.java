@@ -90,6 +90,8 @@ class EveryRouteTest extends BrowserTest {
           "/welcome",
           "/plan",
           "/plan/again",
+          "/after",
+          "/settings/crew",
           "/m/12X",
           "/pair/none",
           "/nowhere",
@@ -97,7 +99,7 @@ class EveryRouteTest extends BrowserTest {
           "/full",
           "/piece/999999");
 
-  /** Parts of other pages, files, and a PDF that only one step of a pour offers. */
+  /** Parts of other pages, files, what is good once, and what only one step of a pour offers. */
   private static final Set<String> NO_PAGES =
       Set.of(
           "/static/{name}",
@@ -107,7 +109,15 @@ class EveryRouteTest extends BrowserTest {
           "/bells/stream",
           "/shelf/runs/{id}/part",
           "/shelf/runs/{id}/scene",
+          "/pair/{code}",
+          "/slate/books/csv/{table}",
+          "/slate/books/journal",
+          "/slate/books/workbook",
           "/pouring/template/{candle}");
+
+  /** Pages of things that a year of the demo does not hold yet. */
+  private static final Set<String> NOT_IN_THE_DEMO =
+      Set.of("/after/{id}", "/stockroom/market/{name}", "/stockroom/market/{name}/sheet.pdf");
 
   /** Deeds that end the visit, begin long work, or cannot be refused. */
   private static final Set<String> NOT_TRIED =
@@ -296,7 +306,7 @@ class EveryRouteTest extends BrowserTest {
     assertThat(year.broken()).containsExactly("/broken", "/full");
     assertThat(year.unreached())
         .as("routes that no link leads to")
-        .filteredOn(route -> !NO_PAGES.contains(route))
+        .filteredOn(route -> !NO_PAGES.contains(route) && !NOT_IN_THE_DEMO.contains(route))
         .isEmpty();
     Page page = visit(base(full), "/", Window.NARROW);
     year.pages().forEach(route -> look(page, full, "year", route, all));

@@ -42,7 +42,7 @@ import pourwright.work.ReceiveLot;
  */
 class ServerKillLoopTest {
   private static final int CLIENTS = 4;
-  private static final Duration PATIENCE = Duration.ofSeconds(120);
+  private static final Duration PATIENCE = Duration.ofSeconds(300);
 
   @TempDir Path corner;
   private final Set<String> acknowledged = ConcurrentHashMap.newKeySet();
