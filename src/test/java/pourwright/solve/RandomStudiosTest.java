@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pourwright.plan.ForwardRule;
@@ -70,8 +71,9 @@ class RandomStudiosTest {
   void aBurnThroughTheNightIsRejectedByName() {
     PlanProblem studio = Studios.studio(3, 3, 2, 1);
     Planned planned = (Planned) new ForwardRule().plan(studio, Effort.of(Duration.ofSeconds(1)));
-    Plan night = BrokenPlans.of(studio, planned.plan()).get("something hot goes through the night");
-    assertThat(night).isNotNull();
+    Plan night =
+        Objects.requireNonNull(
+            BrokenPlans.of(studio, planned.plan()).get("something hot goes through the night"));
     assertThat(PlanChecker.check(studio, night))
         .extracting(f -> f.sentence())
         .anyMatch(s -> s.contains("Melt P") && s.contains("nobody"));

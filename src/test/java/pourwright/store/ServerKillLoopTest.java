@@ -26,11 +26,11 @@ import org.jsoup.nodes.Element;
 import org.jsoup.nodes.FormElement;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pourwright.material.Material;
 import pourwright.material.UnitKind;
 import pourwright.page.OpenStudio;
 import pourwright.page.Visitor;
 import pourwright.stock.Amount;
+import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
 import pourwright.work.ReceiveLot;
 
@@ -88,7 +88,7 @@ class ServerKillLoopTest {
     try (OpenStudio open = new OpenStudio(corner).withDemoCards()) {
       for (var material :
           open.studio.look(books -> books.cards().all(Drawers.MATERIAL)).stream()
-              .map(version -> (Material) version.body())
+              .map(CardVersion::body)
               .toList()) {
         if (material.unit() == UnitKind.MASS) {
           assertThat(

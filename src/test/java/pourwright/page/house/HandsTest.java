@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
-import pourwright.card.CandleDesign;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
@@ -97,8 +96,7 @@ class HandsTest {
   void stopClosesEveryPourAndUndoOpensItAgain() {
     try (OpenStudio open = new OpenStudio(folder).withDemoCards()) {
       String candle =
-          open.studio.look(
-              books -> ((CandleDesign) books.cards().all(Drawers.CANDLE).get(0).body()).code());
+          open.studio.look(books -> books.cards().all(Drawers.CANDLE).get(0).body().code());
       long pour =
           open.studio.beginPour.run(open.act(), new BeginPour.Request(candle, 2, 0)).made().id();
       Visitor visitor = open.visitor();
@@ -165,8 +163,7 @@ class HandsTest {
       Visitor visitor = open.visitor();
       String before = visitor.page("/welcome").select("main").text();
       String candle =
-          open.studio.look(
-              books -> ((CandleDesign) books.cards().all(Drawers.CANDLE).get(0).body()).code());
+          open.studio.look(books -> books.cards().all(Drawers.CANDLE).get(0).body().code());
       OrderLine line = new OrderLine("1", candle, 1, 2, null, null);
       open.studio.orders.take(
           open.act(), new Order("1", "own", null, OrderState.OPEN, List.of(line)));
