@@ -33,11 +33,11 @@ class ValuationGoesOnTest {
     long there = 0;
     for (int i = 0; i < 30; i++) {
       if (there == 0 || random.nextInt(3) == 0) {
-        long amount = 1 + random.nextInt(900);
+        long amount = 1L + random.nextInt(900);
         entries.add(new Entry.In(amount, random.nextInt(5000)));
         there += amount;
       } else {
-        long amount = 1 + random.nextInt((int) there);
+        long amount = 1L + random.nextInt((int) there);
         entries.add(new Entry.Out(amount, "a batch"));
         there -= amount;
       }

@@ -177,7 +177,7 @@ class StatementsOfAPageTest {
                 studio.saveCard.run(
                     act(), SaveCard.Request.of(Drawers.CANDLE, cog.code(), 1, cog)));
     for (int i = 0; i < deeds.size(); i++) {
-      deeds.get(i).get();
+      assertThat(deeds.get(i).get()).isNotNull();
       asFresh(other, "deed " + i);
     }
     for (int i = 0; i < 4; i++) { // the first takes back what was last, and so on

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,7 @@ class AfterSaleTest extends BrowserTest {
     return workshop.candles(candle, "soft-a", workshop.vessels("bollard", count), scent, 10);
   }
 
-  private Outcome<List<Piece>> move(long piece, PieceStep step, Long line) {
+  private Outcome<List<Piece>> move(long piece, PieceStep step, @Nullable Long line) {
     return studio.advancePieces.run(
         workshop.act(), new AdvancePieces.Request(List.of(piece), step, null, line));
   }

@@ -142,7 +142,7 @@ class CardListTest extends BrowserTest {
                 "12"));
     Outcome<List<ImportCards.Row>> taken =
         studio.importCards.run(workshop.act(), CardList.What.POURS, pours, Locale.UK);
-    assertThat(taken.made()).singleElement();
+    assertThat(taken.made()).hasSize(1);
     var pour = studio.look(b -> b.cards().current(Drawers.POUR, "quay-rain")).orElseThrow().body();
     assertThat(pour.load()).isEqualTo(0.08);
     assertThat(pour.waxes()).hasSize(2);

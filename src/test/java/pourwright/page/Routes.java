@@ -55,7 +55,8 @@ public final class Routes {
       String address = ahead.remove();
       Optional<String> pattern = pattern(address);
       boolean stream = address.startsWith("/bells/");
-      if (stream || pattern.isPresent() && counts.merge(pattern.get(), 1, Integer::sum) > OPENED) {
+      if (stream
+          || (pattern.isPresent() && counts.merge(pattern.get(), 1, Integer::sum) > OPENED)) {
         continue;
       }
       HttpResponse<String> answer = settled(visitor, address);
