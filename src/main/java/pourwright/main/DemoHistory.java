@@ -32,7 +32,7 @@ final class DemoHistory {
     /** A small studio of so many years, or a busy one from five years on. */
     static Size of(int years) {
       return years >= 5
-          ? new Size(years, 34, 25, 5, true)
+          ? new Size(years, 27, 25, 5, true)
           : new Size(years, 1.3, 1.3 * 0.9, 6, false);
     }
   }
