@@ -60,7 +60,7 @@ class ProjectListsTest {
         }
         List<Placed> more = new ArrayList<>(done);
         more.add(new Placed(step.key(), at, at + step.minutes(), null));
-        List<Step> rest = left.stream().filter(s -> s != step).toList();
+        List<Step> rest = left.stream().filter(s -> !s.equals(step)).toList();
         best = Math.min(best, leastEnd(problem, more, rest));
       }
     }

@@ -116,7 +116,7 @@ final class BrokenPlans {
                 .sum();
         Placed from = places.get(one.fromStep());
         Placed to = places.get(other.fromStep());
-        if (one != other
+        if (!one.equals(other)
             && one.resource().equals(other.resource())
             && count == 1
             && from != null

@@ -1,6 +1,6 @@
 package pourwright.page.stockroom;
 
-import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +10,7 @@ import pourwright.material.Material;
 import pourwright.material.MaterialBook;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Kept;
 import pourwright.page.stockroom.StockPages.Fact;
 import pourwright.page.stockroom.StockPages.LotPage;
 import pourwright.page.stockroom.StockPages.LotRow;
@@ -34,6 +35,7 @@ final class ShelfView {
   private static final int CANDLE_DAYS = 365;
 
   private final Desk desk;
+  private final Kept<Map<String, Integer>> poured = new Kept<>();
 
   ShelfView(Desk desk) {
     this.desk = desk;
@@ -118,13 +120,15 @@ final class ShelfView {
   }
 
   /** Candles that should be sold first. House: within twelve months of pouring. */
+  /** Counted again when a piece moved or the day changed: every candle on the shelf is asked. */
   private List<Notice> oldCandles(Books books, Map<String, String> settings) {
     String days = settings.getOrDefault("candle.sell-within-days", "");
     int within = days.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(days) : CANDLE_DAYS;
+    LocalDate oldest = desk.today().minusDays(within);
+    Instant before = oldest.atStartOfDay(desk.zone()).toInstant();
     List<Notice> notices = new ArrayList<>();
-    books
-        .recalls()
-        .pouredBefore(desk.now().minus(Duration.ofDays(within)))
+    poured
+        .get(List.of(books.pieces().edition(), oldest), () -> books.recalls().pouredBefore(before))
         .forEach(
             (candle, count) ->
                 notices.add(

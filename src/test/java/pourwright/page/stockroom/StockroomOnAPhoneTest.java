@@ -239,7 +239,7 @@ class StockroomOnAPhoneTest extends BrowserTest {
     assertThat((System.nanoTime() - began) / 1e9).isLessThan(120);
     Shelf shelf =
         desk.studio().look(books -> books.lots().shelf(powder.code(), "D-2")).orElseThrow();
-    assertThat(shelf.lot().price().minor()).isEqualTo(3300);
+    assertThat(java.util.Objects.requireNonNull(shelf.lot().price()).minor()).isEqualTo(3300);
     page.navigate(base + "/stockroom/lot/" + shelf.lot().id());
     assertThat(page.locator("section:has(#papers) a").first().textContent()).isEqualTo("note.txt");
     assertThat(axe(page)).isEmpty();
