@@ -209,7 +209,7 @@ class DoorTest {
   void anErrorPageNamesTheRequestAndShowsNoInsides() {
     HttpResponse<String> answer = visitor.get("/nowhere");
     assertThat(answer.body())
-        .containsPattern("request <code>[A-Z0-9]{8}</code>")
+        .containsPattern("request <code translate=\"no\">[A-Z0-9]{8}</code>")
         .doesNotContain("java.")
         .doesNotContain("at pourwright");
   }
