@@ -3,6 +3,7 @@ package pourwright.main;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import io.javalin.config.RoutesConfig;
@@ -421,7 +422,17 @@ class EveryRouteTest extends BrowserTest {
     return refused;
   }
 
+  /** Tries once more where the page the last answer led to was still on its way. */
   private static boolean refuses(Page page, String address, String action) {
+    try {
+      return posted(page, address, action);
+    } catch (PlaywrightException crossed) {
+      page.waitForLoadState();
+      return posted(page, address, action);
+    }
+  }
+
+  private static boolean posted(Page page, String address, String action) {
     page.navigate(address);
     Response answer =
         page.waitForResponse(
