@@ -70,8 +70,8 @@ import pourwright.work.Subject;
  * the text spacing of WCAG 1.4.12.
  *
  * <p>Everyday one page of each route, with a year of work, in one of nine looks by turns; with
- * {@code EVERY_STATE=yes}, as in CI, all pages in three states; {@code dev/everypage} shows each of
- * them in all nine looks.
+ * {@code EVERY_STATE=yes} all pages in three states; {@code dev/everypage} shows each of them in
+ * all nine looks.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryRouteTest extends BrowserTest {
