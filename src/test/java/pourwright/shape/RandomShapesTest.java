@@ -338,27 +338,26 @@ class RandomShapesTest {
   }
 
   /** The wall of a twisted profile as a fine mesh of triangles. */
-  @Property(tries = 8)
+  @Property(tries = 6)
   void theWallOfATwistedProfileAgreesWithAMeshOfTriangles(@ForAll @LongRange(min = 0) long seed) {
     Formed formed = Formed.random(new SplittableRandom(seed));
+    // The mesh stands upright and does not turn with the body: triangles sheared by the twist
+    // overstate a curved wall however small they are (Schwarz 1890, the lantern).
     int around = 1440;
-    double[] radii = new double[around];
-    for (int i = 0; i < around; i++) {
-      radii[i] = formed.section().ray(2 * Math.PI * i / around);
-    }
     double area = 0;
-    int up = 60;
     for (int tier = 1; tier < formed.at().length; tier++) {
       double low = formed.at()[tier - 1];
       double high = formed.at()[tier] - low;
+      // a row turns by half a degree at most, so that it meets every flute
+      int up = 60 + (int) Math.abs(2 * formed.twist() * high / formed.height());
+      double[][] below = ring(formed, around, low);
       for (int j = 0; j < up; j++) {
+        double[][] above = ring(formed, around, low + high * (j + 1) / up);
         for (int i = 0; i < around; i++) {
-          double[] a = on(formed, radii, i, low + high * j / up);
-          double[] b = on(formed, radii, i + 1, low + high * j / up);
-          double[] c = on(formed, radii, i, low + high * (j + 1) / up);
-          double[] d = on(formed, radii, i + 1, low + high * (j + 1) / up);
-          area += triangle(a, b, c) + triangle(b, d, c);
+          area += triangle(below[i], below[i + 1], above[i]);
+          area += triangle(below[i + 1], above[i + 1], above[i]);
         }
+        below = above;
       }
     }
     assertThat(formed.solid().sideAreaMm2())
@@ -366,11 +365,16 @@ class RandomShapesTest {
         .isCloseTo(area, within(0.005 * area));
   }
 
-  private static double[] on(Formed formed, double[] radii, int i, double z) {
-    double radius = radii[i % radii.length] * formed.scaleAt(Math.nextDown(z));
-    double angle =
-        2 * Math.PI * i / radii.length + Math.toRadians(formed.twist()) * z / formed.height();
-    return new double[] {radius * Math.cos(angle), radius * Math.sin(angle), z};
+  /** The wall at a height, point by point round the axis; the last point is the first again. */
+  private static double[][] ring(Formed formed, int around, double z) {
+    double turn = Math.toRadians(formed.twist()) * z / formed.height();
+    double[][] points = new double[around + 1][];
+    for (int i = 0; i <= around; i++) {
+      double angle = 2 * Math.PI * i / around;
+      double radius = formed.section().ray(angle - turn) * formed.scaleAt(z);
+      points[i] = new double[] {radius * Math.cos(angle), radius * Math.sin(angle), z};
+    }
+    return points;
   }
 
   /** V = h·E[π·r²] over level and direction; five standard errors, a thousand bodies. */
