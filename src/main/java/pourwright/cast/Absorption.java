@@ -50,7 +50,17 @@ public final class Absorption {
   public record Gain(double s, double g) {}
 
   /** Sorptivity with how well the line fits. */
-  public record Sorptivity(double mmPerRootS, double correlation) {}
+  public record Sorptivity(double mmPerRootS, double correlation) {
+    /** The same in mm/√min, as tables give it. */
+    public double mmPerRootMin() {
+      return mmPerRootS * Math.sqrt(60);
+    }
+  }
+
+  /** A sorptivity in mm/√min as one in mm/√s. */
+  public static double ofRootMinutes(double mmPerRootMin) {
+    return mmPerRootMin / Math.sqrt(60);
+  }
 
   /** Slope of depth over the root of time, in mm/√s. Source: ASTM C1585, by least squares. */
   public static Sorptivity sorptivity(List<Gain> gains, double faceMm2) {

@@ -67,4 +67,19 @@ public final class Drying {
         * (windKmPerH + 4)
         * 1e-6;
   }
+
+  /**
+   * The same by the older formula that the chart was drawn of, in lb/(ft²·h), all in US units: it
+   * reads a little higher. Source: Menzel (1954) in ACI 305, formula from memory.
+   */
+  public static double freshFaceLbPerFt2H(
+      double mixF, double airF, double humidity, double windMph) {
+    Check.fraction("relative_humidity_fraction", humidity);
+    return (Math.pow(mixF, 2.5) - humidity * Math.pow(airF, 2.5)) * (1 + 0.4 * windMph) * 1e-6;
+  }
+
+  /** A rate in lb/(ft²·h) of one in kg/(m²·h). Source: NIST SP 811. */
+  public static double lbPerFt2H(double kgPerM2H) {
+    return kgPerM2H * 0.09290304 / 0.45359237;
+  }
 }

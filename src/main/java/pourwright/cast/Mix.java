@@ -62,6 +62,19 @@ public record Mix(
   }
 
   /**
+   * Fresh mix for a volume of one of powder and water as they are scooped: below 1, because water
+   * goes between the grains. Null where the bulk density is not known.
+   */
+  public @Nullable Double scoopsYield() {
+    Double bulk = powder.bulkGPerMl();
+    if (bulk == null) {
+      return null;
+    }
+    MixAmounts litre = amounts(1000, 0, 0);
+    return 1000 / (litre.powderG() / bulk + litre.waterG() / Water.gramsPerMl(waterC));
+  }
+
+  /**
    * The amounts that fill a volume.
    *
    * @param volumeMl fresh volume wanted, in ml, greater than zero

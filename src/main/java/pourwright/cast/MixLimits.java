@@ -3,6 +3,7 @@ package pourwright.cast;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import pourwright.quantity.Check;
 
 /** What the trade would say about a mix, as sentences; an empty list when nothing is to be said. */
 public final class MixLimits {
@@ -22,16 +23,21 @@ public final class MixLimits {
 
   private MixLimits() {}
 
+  /** Most dry pigment for so much cement, in g. Source: ASTM C979. */
+  public static double pigmentMostG(double cementG) {
+    return PIGMENT_OF_CEMENT * Check.notNegative("cement_g", cementG);
+  }
+
   /** All warnings for a mix and the amounts made of it. */
   public static List<String> warnings(Mix mix, MixAmounts amounts) {
     List<String> said = new ArrayList<>();
-    pigment(mix, said);
+    pigment(mix, amounts, said);
     polymer(mix, amounts, said);
     water(mix, said);
     return said;
   }
 
-  private static void pigment(Mix mix, List<String> said) {
+  private static void pigment(Mix mix, MixAmounts amounts, List<String> said) {
     double perPowder = mix.pigmentPerPowder();
     if (perPowder == 0) {
       return;
@@ -43,7 +49,8 @@ public final class MixLimits {
               + " read it on the powder's sheet.");
     } else if (cement == 0) {
       said.add("This powder holds no cement; the pigment's limit is the supplier's to say.");
-    } else if (perPowder / cement > PIGMENT_OF_CEMENT * (1 + 1e-9)) {
+    } else if (amounts.of(mix, Addition.Kind.PIGMENT)
+        > pigmentMostG(cement * amounts.powderG()) * (1 + 1e-9)) {
       said.add(
           String.format(
               Locale.ROOT,

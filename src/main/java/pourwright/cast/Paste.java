@@ -29,9 +29,31 @@ public final class Paste {
     return poresMlPerG(waterToCement, hydrated) / (waterToCement + CEMENT_ML_PER_G);
   }
 
+  /**
+   * What a gram of reacted cement becomes.
+   *
+   * @param gelMl hydration product with its own pores, in ml
+   * @param cementMl the cement it was, in ml
+   */
+  public record Gel(double gelMl, double cementMl) {
+    /** Powers and Brownyard as in Neville. */
+    public static final Gel POWERS = new Gel(0.68, CEMENT_ML_PER_G);
+
+    /** The same with three digits, as textbooks print it. */
+    public static final Gel OF_TEXTBOOK = new Gel(0.657, 0.319);
+
+    /** Gel to the space it could fill. */
+    public double toSpace(double waterToCement, double hydrated) {
+      Check.fraction("hydrated_fraction", hydrated);
+      return gelMl
+          * hydrated
+          / (cementMl * hydrated + Check.positive("water_to_cement", waterToCement));
+    }
+  }
+
   /** Gel to space: {@code 0.68α/(0.32α + w/c)}. */
   public static double gelToSpace(double waterToCement, double hydrated) {
-    return 0.68 * hydrated / (CEMENT_ML_PER_G * hydrated + waterToCement);
+    return Gel.POWERS.toSpace(waterToCement, hydrated);
   }
 
   /** Share of the cement that must react until the pores part; above 1 they never do. */
@@ -39,14 +61,43 @@ public final class Paste {
     return (waterToCement - PORES_PART * (waterToCement + CEMENT_ML_PER_G)) / FILLED_ML_PER_G;
   }
 
-  /** Strength at one water-to-cement ratio over that at another, {@code 4^(1.5(a−b))}. */
-  public static double abramsRatio(double waterToCement, double comparedWith) {
-    return abrams(waterToCement) / abrams(comparedWith);
+  /**
+   * Abrams' law as it is quoted, in MPa after 28 days. The forms differ by half, so none is a
+   * strength to rely on; they agree on how much a wetter mix loses.
+   */
+  public enum Abrams {
+    /** {@code 96.5/4^(1.5·w/c)}, a textbook of concrete. */
+    OF_TEXTBOOK(96.5, 4, 1.5),
+    /** {@code 96/7^(w/c)}, an encyclopedia. */
+    OF_ENCYCLOPEDIA(96, 7, 1),
+    /** {@code 14000/7^x} psi, x by bulk volume (1918), one of cement weighing 1.506 g/ml. */
+    OF_1918(14_000 * RapidClass.MPA_PER_PSI, 7, 1.506);
+
+    private final double most;
+    private final double base;
+    private final double exponent;
+
+    Abrams(double most, double base, double exponent) {
+      this.most = most;
+      this.base = base;
+      this.exponent = exponent;
+    }
+
+    /** The curve's value in MPa, for ratios of two mixes only. */
+    public double curveMPa(double waterToCement) {
+      Check.positive("water_to_cement", waterToCement);
+      return most / Math.pow(base, exponent * waterToCement);
+    }
+
+    /** Share of its strength that the wetter of two mixes lacks. */
+    public double lost(double drier, double wetter) {
+      return 1 - curveMPa(wetter) / curveMPa(drier);
+    }
   }
 
-  /** Abrams' curve in the form 96.5/4^(1.5·w/c) MPa, for ratios only. */
-  static double abrams(double waterToCement) {
-    return 96.5 / Math.pow(4, 1.5 * waterToCement);
+  /** A strength in MPa that goes with a gel-to-space ratio: {@code intrinsic·x³}. Powers (1958). */
+  public static double gelMPa(double intrinsicMPa, double gelToSpace) {
+    return Check.positive("intrinsic_mpa", intrinsicMPa) * Math.pow(gelToSpace, 3);
   }
 
   /** Feret's index: the cement's share of paste with air, squared. */
@@ -54,6 +105,12 @@ public final class Paste {
     double cement = 1 / cementGPerMl;
     double share = cement * (1 - airOfPaste) / (cement + waterToCement);
     return share * share;
+  }
+
+  /** Feret's curve in MPa, for ratios of two mixes only; the constant is 200 to 300 MPa. */
+  public static double feretMPa(
+      double constantMPa, double waterToCement, double cementGPerMl, double airOfPaste) {
+    return constantMPa * feret(waterToCement, cementGPerMl, airOfPaste);
   }
 
   /** Strength after a time over the final one, C1074's hyperbola. */

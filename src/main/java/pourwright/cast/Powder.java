@@ -44,6 +44,11 @@ public record Powder(
     }
   }
 
+  /** What so many grams of its grains fill, without the air between them, in ml. */
+  public double grainsMl(double grams) {
+    return Check.notNegative("powder_g", grams) / particleGPerMl;
+  }
+
   /** A powder of which the densities are known and no more. */
   public static Powder of(double particleGPerMl, @Nullable Double bulkGPerMl) {
     return new Powder(particleGPerMl, bulkGPerMl, null, null, null);

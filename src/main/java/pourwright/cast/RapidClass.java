@@ -25,6 +25,11 @@ public enum RapidClass {
     this.sevenDaysMPa = sevenDaysMPa;
   }
 
+  /** A strength that a bag gives in pounds-force on a square inch, in MPa. */
+  public static double ofPsi(double psi) {
+    return psi * MPA_PER_PSI;
+  }
+
   /** After three hours, in MPa. */
   public double threeHoursMPa() {
     return threeHoursMPa;

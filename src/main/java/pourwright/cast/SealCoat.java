@@ -9,6 +9,11 @@ public final class SealCoat {
 
   private SealCoat() {}
 
+  /** A coverage that a sheet gives in square feet to a US gallon, in m² to a litre. */
+  public static double m2PerL(double ft2PerGal) {
+    return Check.positive("coverage_ft2_per_gal", ft2PerGal) * M2_PER_L_OF_FT2_PER_GAL;
+  }
+
   /**
    * Sealer for all coats, in ml.
    *

@@ -45,6 +45,11 @@ public final class Silicone {
     return new Parts(a, total - a);
   }
 
+  /** What a length of the master becomes in the casting, in mm. */
+  public static double shrunkMm(double masterMm, double linear) {
+    return masterMm * (1 - Check.fraction("shrinkage_fraction", linear));
+  }
+
   /** Share of a volume lost when every length shrinks by a share. */
   public static double volumeShrink(double linear) {
     return 1 - Math.pow(1 - Check.fraction("shrinkage_fraction", linear), 3);

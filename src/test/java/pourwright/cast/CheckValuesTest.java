@@ -10,9 +10,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pourwright.cast.Absorption.Gain;
 import pourwright.cast.HeatStress.Wall;
+import pourwright.cast.Paste.Abrams;
 import pourwright.quantity.FirstOrder;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
+import pourwright.shape.Circle;
+import pourwright.shape.Hollow;
+import pourwright.shape.Solid;
 
 /**
  * The numbered check values of the workshop's handbook on casting that other tests of this room do
@@ -36,16 +40,19 @@ class CheckValuesTest {
   /** 11: Abrams (1918) in the form 96.5/4^(1.5·w/c); 12: 96/7^(w/c), encyclopedia. Ratios only. */
   @Test
   void moreWaterCostsStrength() {
-    assertThat(Paste.abrams(0.5)).isCloseTo(34.12, within(0.02));
-    assertThat(96 / Math.pow(7, 0.5)).isCloseTo(36.28, within(0.02));
-    assertThat(1 - Paste.abramsRatio(0.6, 0.5)).isCloseTo(0.188, within(0.0005));
+    assertThat(Abrams.OF_TEXTBOOK.curveMPa(0.5)).isCloseTo(34.12, within(0.02));
+    assertThat(Abrams.OF_ENCYCLOPEDIA.curveMPa(0.5)).isCloseTo(36.28, within(0.02));
+    assertThat(Abrams.OF_1918.curveMPa(0.5)).isCloseTo(22.30, within(0.02));
+    assertThat(Abrams.OF_TEXTBOOK.lost(0.5, 0.6)).isCloseTo(0.188, within(0.0005));
+    assertThat(Abrams.OF_ENCYCLOPEDIA.lost(0.5, 0.6)).isCloseTo(0.177, within(0.0005));
+    assertThat(Abrams.OF_1918.lost(0.5, 0.6)).isCloseTo(0.254, within(0.0005));
   }
 
   /** 13: Feret (1892), K 200 MPa from memory. */
   @Test
   void feret() {
-    assertThat(200 * Paste.feret(0.5, 3.15, 0.02)).isCloseTo(28.97, within(0.02));
-    assertThat(200 * Paste.feret(0.4, 3.15, 0.02)).isCloseTo(37.61, within(0.02));
+    assertThat(Paste.feretMPa(200, 0.5, 3.15, 0.02)).isCloseTo(28.97, within(0.02));
+    assertThat(Paste.feretMPa(200, 0.4, 3.15, 0.02)).isCloseTo(37.61, within(0.02));
   }
 
   /** 14: NIST, Garboczi and Bentz: 0.21 at w/c 0.40 and 70 % hydration; 19: parted pores. */
@@ -61,16 +68,16 @@ class CheckValuesTest {
   void gelToSpace() {
     double x = Paste.gelToSpace(0.50, 0.70);
     assertThat(x).isCloseTo(0.6575, within(0.0001));
-    assertThat(234 * x * x * x).isCloseTo(66.5, within(0.05));
+    assertThat(Paste.gelMPa(234, x)).isCloseTo(66.5, within(0.05));
     assertThat(Paste.gelToSpace(0.6083, 0.8564)).isCloseTo(0.66, within(0.001));
     assertThat(Paste.poresMlPerG(0.6083, 0.8564)).isCloseTo(0.30, within(0.001));
-    assertThat(240 * Math.pow(0.59, 3)).isCloseTo(49.29, within(0.01));
+    assertThat(Paste.gelMPa(240, 0.59)).isCloseTo(49.29, within(0.01));
   }
 
   /** 17: textbook variant with 0.657 and 0.319 at full hydration; ours differs by its constants. */
   @Test
   void gelToSpaceAtFullHydration() {
-    assertThat(0.657 * 600 / (0.319 * 600 + 390)).isCloseTo(0.678, within(0.002));
+    assertThat(Paste.Gel.OF_TEXTBOOK.toSpace(390 / 600.0, 1)).isCloseTo(0.678, within(0.002));
     assertThat(Paste.gelToSpace(0.65, 1)).isCloseTo(0.701, within(0.001));
   }
 
@@ -93,8 +100,8 @@ class CheckValuesTest {
   @Test
   void classesOfRapidMixes() {
     assertThat(RapidClass.R3.threeHoursMPa()).isEqualTo(21);
-    assertThat(3000 * RapidClass.MPA_PER_PSI).isCloseTo(20.68, within(0.005));
-    assertThat(4000 * RapidClass.MPA_PER_PSI).isCloseTo(27.58, within(0.005));
+    assertThat(RapidClass.ofPsi(3000)).isCloseTo(20.68, within(0.005));
+    assertThat(RapidClass.ofPsi(4000)).isCloseTo(27.58, within(0.005));
     assertThat(RapidClass.values())
         .allSatisfy(c -> assertThat(c.sevenDaysMPa()).isGreaterThanOrEqualTo(c.oneDayMPa()));
   }
@@ -117,13 +124,17 @@ class CheckValuesTest {
         .isCloseTo(Absorption.liquidToWater(0.027, 0.004), within(1e-12));
   }
 
-  /** 34 and 35: Uno (1998); ACI 305's chart reads 0.25 lb/ft²h for 87/80 °F, 50 %, 12 mph. */
+  /**
+   * 34 and 35: Uno (1998), and Menzel's older formula; ACI 305's chart reads 0.25 lb/ft²h for 87/80
+   * °F, 50 %, 12 mph.
+   */
   @Test
   void windDriesAFreshFace() {
     assertThat(Drying.freshFaceKgPerM2H(27, 25, 0.5, 10)).isCloseTo(0.5265, within(0.0005));
     assertThat(Drying.freshFaceKgPerM2H(25, 25, 0.5, 0)).isCloseTo(0.1212, within(0.0005));
     double chart = Drying.freshFaceKgPerM2H((87 - 32) / 1.8, (80 - 32) / 1.8, 0.5, 12 * 1.609344);
-    assertThat(chart / 4.88243).isCloseTo(0.233, within(0.005));
+    assertThat(Drying.lbPerFt2H(chart)).isCloseTo(0.233, within(0.0005));
+    assertThat(Drying.freshFaceLbPerFt2H(87, 80, 0.5, 12)).isCloseTo(0.243, within(0.0005));
   }
 
   /** 36: Powers and Brownyard as in Neville, from memory. */
@@ -174,7 +185,8 @@ class CheckValuesTest {
             List.of(new Gain(0, 0), new Gain(5400, 2.5), new Gain(21600, 5)), face);
     assertThat(slope.mmPerRootS()).isCloseTo(0.004332, within(1e-6));
     assertThat(slope.correlation()).isCloseTo(1, within(1e-9));
-    assertThat(0.1 / Math.sqrt(60)).isCloseTo(0.01291, within(1e-5));
+    assertThat(Absorption.ofRootMinutes(0.1)).isCloseTo(0.01291, within(1e-5));
+    assertThat(new Absorption.Sorptivity(0.01291, 1).mmPerRootMin()).isCloseTo(0.1, within(1e-4));
   }
 
   /** 41 to 43: Washburn scaling after Hall and Hoff; wax 0.027 N/m and 4 mPa·s from memory. */
@@ -182,18 +194,19 @@ class CheckValuesTest {
   void hotWaxPassesPlasterInMinutesAndDenseMortarInADay() {
     double factor = Absorption.liquidToWater(0.027, 0.004);
     assertThat(factor).isCloseTo(0.3048, within(0.0003));
-    double plaster = 3.5 * factor / Math.sqrt(60);
+    double plaster = factor * Absorption.ofRootMinutes(3.5);
     assertThat(Absorption.secondsThrough(8, 0.45, plaster) / 60).isCloseTo(11.4, within(0.05));
-    double dense = 0.1 * factor / Math.sqrt(60);
+    double dense = factor * Absorption.ofRootMinutes(0.1);
     assertThat(Absorption.secondsThrough(8, 0.15, dense) / 3600).isCloseTo(25.8, within(0.1));
   }
 
   /** 45: NIST SP 811; 46: arithmetic on a cylinder of 74 × 90 mm. */
   @Test
   void sealerForACup() {
-    assertThat(150 * SealCoat.M2_PER_L_OF_FT2_PER_GAL).isCloseTo(3.681, within(0.0005));
-    double inside = Math.PI / 4 * 74 * 74 + Math.PI * 74 * 90;
-    assertThat(SealCoat.millilitres(inside, 2, 5)).isCloseTo(10.09, within(0.005));
+    assertThat(SealCoat.m2PerL(150)).isCloseTo(3.681, within(0.0005));
+    Hollow cup =
+        new Hollow(Solid.straight(new Circle(90), 100), Solid.straight(new Circle(74), 90));
+    assertThat(SealCoat.millilitres(cup.insideMm2(90), 2, 5)).isCloseTo(10.09, within(0.005));
   }
 
   /** 47 and 48: textbook form, Callister; typical mortar. */
@@ -261,7 +274,7 @@ class CheckValuesTest {
   /** 65: arithmetic; 66: Gent (1958), from memory. */
   @Test
   void siliconeShrinksAndBulges() {
-    assertThat(0.003 * 90).isCloseTo(0.27, within(1e-9));
+    assertThat(Silicone.shrunkMm(90, 0.003)).isCloseTo(90 - 0.27, within(1e-9));
     assertThat(Silicone.volumeShrink(0.003)).isCloseTo(0.00897, within(5e-6));
     assertThat(Silicone.modulusMPa(20)).isCloseTo(0.732, within(0.001));
     assertThat(Silicone.modulusMPa(30)).isCloseTo(1.142, within(0.001));

@@ -46,8 +46,6 @@ class MixTest {
   /** US Navy Engineering Aid 14070/14071, chapter 17; check values 1 to 3. US units. */
   @Test
   void theNavysCubicYard() {
-    assertThat(610 / (3.15 * 62.4)).isCloseTo(3.10, within(0.01));
-    assertThat(94 / (3.15 * 62.4)).isCloseTo(0.478, within(0.001));
     double poundPerFt3 = 453.59237 / 28316.846592;
     double g = 62.4 * poundPerFt3;
     Mix mix =
@@ -64,6 +62,14 @@ class MixTest {
     assertThat(amounts.powderG() / 453.59237).isCloseTo(610, within(0.5));
     assertThat(amounts.additionsG().get(1) / 453.59237).isCloseTo(1152, within(1.0));
     assertThat(amounts.waterG() / 453.59237).isCloseTo(305, within(0.5));
+    MixVolumes volumes = MixVolumes.of(mix, amounts);
+    double ft3 = 28316.846592;
+    assertThat(volumes.powderMl() / ft3).isCloseTo(3.10, within(0.01));
+    assertThat(volumes.waterMl() / ft3).isCloseTo(4.89, within(0.01));
+    assertThat(volumes.additionsMl().get(0) / ft3).isCloseTo(10.69, within(0.01));
+    assertThat(volumes.additionsMl().get(1) / ft3).isCloseTo(6.97, within(0.01));
+    assertThat(volumes.airMl() / ft3).isCloseTo(1.35, within(0.005));
+    assertThat(mix.powder().grainsMl(94 * 453.59237) / ft3).isCloseTo(0.478, within(0.001));
   }
 
   /** Check value 6, with water of 1 g/ml taken at 4 °C. */
@@ -96,7 +102,7 @@ class MixTest {
     assertThat(amounts.powderG()).isCloseTo(360, within(0.05));
     assertThat(amounts.waterG()).isCloseTo(99.82, within(0.05));
     assertThat(amounts.freshGPerMl()).isCloseTo(1.9316, within(5e-5));
-    assertThat(238.05 / 400).isCloseTo(0.595, within(5e-4));
+    assertThat(mix.scoopsYield()).isCloseTo(0.595, within(5e-4));
   }
 
   /** The batch test of section 8.1: a cup of 249.097 ml. */
@@ -119,7 +125,6 @@ class MixTest {
     LiquidColour latex = LiquidColour.forPolymer(500, 0.15, 0.47, 1.02);
     assertThat(latex.massG()).isCloseTo(159.57, within(0.005));
     assertThat(latex.waterG()).isCloseTo(84.57, within(0.005));
-    assertThat(0.35 * 500 - latex.waterG()).isCloseTo(90.43, within(0.005));
     Mix mix = new Mix(CEMENT, new Ratio(By.MASS, 1, 0.35), List.of(), latex, 0, 20);
     double volume = 500 / 3.15 + 90.43 / Water.gramsPerMl(20) + latex.volumeMl();
     MixAmounts amounts = mix.amounts(volume, 0, 0);
@@ -131,7 +136,6 @@ class MixTest {
   @Test
   void theWaterOfAPaintCounts() {
     LiquidColour paint = new LiquidColour(20, 0.45, 1.2);
-    assertThat(0.40 * 300 - paint.waterG()).isCloseTo(109, within(1e-9));
     Mix mix = new Mix(CEMENT, new Ratio(By.MASS, 1, 0.40), List.of(), paint, 0, 20);
     double volume = 300 / 3.15 + 109 / Water.gramsPerMl(20) + paint.volumeMl();
     assertThat(mix.amounts(volume, 0, 0).waterG()).isCloseTo(109, within(1e-6));
@@ -148,7 +152,7 @@ class MixTest {
   /** Check value 31 and ASTM C979's limit of 10 % of the cement. */
   @Test
   void tenPercentOfAPremixIsAThirdOfItsCementAndExceedsTheLimit() {
-    assertThat(MixLimits.PIGMENT_OF_CEMENT * 180.93).isCloseTo(18.09, within(0.01));
+    assertThat(MixLimits.pigmentMostG(180.93)).isCloseTo(18.09, within(0.01));
     Powder premix = new Powder(2.78, 1.5, 0.30, null, null);
     Mix mix =
         Mix.plain(premix, new Ratio(By.MASS, 6, 1))
@@ -193,6 +197,8 @@ class MixTest {
             air,
             20);
     MixAmounts a = mix.amounts(volume, waste, residue);
+    assertThat(MixVolumes.of(mix, a).totalMl())
+        .isCloseTo(a.volumeMl(), within(1e-9 * a.volumeMl()));
     double filled =
         a.powderG() / 3.15
             + a.of(mix, Kind.SAND) / 2.65

@@ -121,7 +121,7 @@ final class SiliconeRoutes {
     figures.add(
         new Figure(
             "A 100 mm master becomes",
-            lengths.number(100 * (1 - shrink), 2) + " mm",
+            lengths.number(Silicone.shrunkMm(100, shrink), 2) + " mm",
             "",
             lengths.number(100 * Silicone.volumeShrink(shrink), 2)
                 + " % less volume; the supplier's sheet says how far it shrinks"));

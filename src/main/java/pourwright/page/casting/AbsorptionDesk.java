@@ -89,11 +89,10 @@ final class AbsorptionDesk {
           Absorption.sorptivity(
               pairs.stream().map(p -> new Absorption.Gain(60 * p.get(0), p.get(1))).toList(),
               100 * face.get());
-      double perMinute = s.mmPerRootS() * Math.sqrt(60);
       figures.add(
           figure(
               "Sorptivity",
-              numbers.number(perMinute, 2) + " mm/√min",
+              numbers.number(s.mmPerRootMin(), 2) + " mm/√min",
               "water, ASTM C1585's form; r "
                   + numbers.number(s.correlation(), 3)
                   + (s.correlation() < 0.98 ? ", below the 0.98 that the standard wants" : "")));
