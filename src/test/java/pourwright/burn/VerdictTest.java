@@ -38,12 +38,15 @@ class VerdictTest {
 
   @ParameterizedTest
   @CsvSource({
+    "astm-f2417, flame_height_mm, 76, PASS",
     "astm-f2417, flame_height_mm, 76.1, PASS",
     "astm-f2417, flame_height_mm, 76.2, PASS",
     "astm-f2417, flame_height_mm, 76.3, FAIL",
+    "astm-f2417, flame_height_mm, 77, FAIL",
     "en-15493, flame_height_mm, 74.9, PASS",
     "en-15493, flame_height_mm, 75, PASS",
     "en-15493, flame_height_mm, 75.1, FAIL",
+    "en-15493, flame_height_mm, 76, FAIL",
     "house, flame_height_mm, 75, PASS",
     "house, flame_height_mm, 75.1, FAIL",
     "astm-f2417, secondary_ignition_s, 0, PASS",

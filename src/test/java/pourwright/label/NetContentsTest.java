@@ -125,6 +125,13 @@ class NetContentsTest {
     nets.set(29, 201.9);
     assertThat(EuropeanNet.judge(new NetSample(220, 200, nets)).verdict())
         .isEqualTo(Verdict.FAIL_INDIVIDUAL);
+    // 150 g: 4.5 % is 6.75 g, rounded up to 6.8 g; twice that below is 136.4 g
+    List<Double> small = new ArrayList<>(Collections.nCopies(29, 152.0));
+    small.add(136.4);
+    assertThat(EuropeanNet.judge(new NetSample(150, 200, small)).verdict()).isEqualTo(Verdict.PASS);
+    small.set(29, 136.3);
+    assertThat(EuropeanNet.judge(new NetSample(150, 200, small)).verdict())
+        .isEqualTo(Verdict.FAIL_INDIVIDUAL);
   }
 
   /** Directive 76/211/EEC Annex II, plan from memory: 30 accept 1 reject 3, 60 accept 4. */

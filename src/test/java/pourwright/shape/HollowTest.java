@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import pourwright.quantity.OutOfRange;
 
 /** Closed forms of elementary geometry and mechanics. */
@@ -61,6 +63,18 @@ class HollowTest {
     Hollow.Balance balance = CUP.balance(1, 1, 90);
     assertThat(balance.centreMm()).isCloseTo(50, within(1e-9));
     assertThat(balance.tipsAtDegrees()).isCloseTo(Math.toDegrees(Math.atan2(45, 50)), within(0.05));
+  }
+
+  /**
+   * Handbook compliance, check value 44: atan(R/h) of the centre; own geometry, limit 10 degrees.
+   */
+  @ParameterizedTest
+  @CsvSource({"80, 90, 41.6", "30, 180, 9.46"})
+  void aNarrowTallBodyTipsBeforeTenDegrees(double acrossMm, double highMm, double degrees) {
+    Solid outer = Solid.straight(new Circle(acrossMm), highMm);
+    Solid cavity = Solid.straight(new Circle(acrossMm - 10), highMm - 5);
+    Hollow.Balance full = new Hollow(outer, cavity).balance(1, 1, highMm - 5);
+    assertThat(full.tipsAtDegrees()).isCloseTo(degrees, within(0.04));
   }
 
   @Test

@@ -145,6 +145,19 @@ public final class PressPages {
    */
   public record UfiPage(Form form, Map<String, String> countries, String made, String checked) {}
 
+  /**
+   * Limits at the bench.
+   *
+   * @param said what is to be said of the figures that were typed
+   * @param stretches how many stretches of a day are asked for
+   */
+  public record LimitsPage(Form form, List<String> said, int stretches) {
+    /** Copies the list. */
+    public LimitsPage {
+      said = List.copyOf(said);
+    }
+  }
+
   /** Where a label can be had. */
   public record Files(String pdf, String svg, String png) {}
 

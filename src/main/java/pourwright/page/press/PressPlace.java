@@ -75,6 +75,7 @@ public final class PressPlace implements Place {
     new ReprintDesk(desk).addTo(routes);
     new ScentDesk(desk).addTo(routes);
     new UfiDesk().addTo(routes);
+    new LimitsDesk(desk).addTo(routes);
   }
 
   private void show(Context http, @Nullable Form typed) {
