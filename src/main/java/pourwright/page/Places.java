@@ -9,6 +9,7 @@ import pourwright.page.house.FileCorner;
 import pourwright.page.house.FindCorner;
 import pourwright.page.house.HistoryCorner;
 import pourwright.page.house.HoldCorner;
+import pourwright.page.house.MistakeCorner;
 import pourwright.page.house.RefillCorner;
 import pourwright.page.house.SettingsCorner;
 import pourwright.page.house.StopCorner;
@@ -49,6 +50,7 @@ public final class Places {
         new AfterCorner(desk),
         new RefillCorner(desk),
         new StopCorner(desk),
+        new MistakeCorner(desk),
         new FindCorner(desk),
         new SettingsCorner(desk),
         new CrewCorner(desk),

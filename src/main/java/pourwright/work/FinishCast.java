@@ -72,6 +72,7 @@ public final class FinishCast {
     if (request.tray() != null && !made.isEmpty()) {
       turn.books().pieces().addTray(request.tray(), made, deed.id());
     }
+    NameMistake.sortByMistakes(turn, request.batch(), made, deed);
     return Turn.done(deed, turn.books().pieces().ofBatch(request.batch()));
   }
 

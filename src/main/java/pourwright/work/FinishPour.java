@@ -92,6 +92,8 @@ public final class FinishPour {
     for (Bought bought : request.bought()) {
       takeBought(turn, request.batch(), bought, deed);
     }
+    NameMistake.sortByMistakes(
+        turn, request.batch(), turn.books().pieces().touchedBy(deed.id()), deed);
     return Turn.done(deed, turn.books().pieces().ofBatch(request.batch()));
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
+import pourwright.batch.Mistake;
 import pourwright.batch.PlannedStep;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CandleDesign;
@@ -210,7 +211,28 @@ public record PourWatch(
 
   /** Grams of wax and of fragrance that really went in. */
   public pourwright.pour.Dose inThePitcher() {
-    return new pourwright.pour.Dose(used(candle.pour().waxes()), used(candle.pour().fragrances()));
+    return new pourwright.pour.Dose(used(candle.pour().waxes()), scent());
+  }
+
+  /**
+   * Scent in the pitcher: a bottle that was forgotten or mistaken takes the place of all before.
+   */
+  private double scent() {
+    Set<String> codes = new HashSet<>();
+    candle.pour().fragrances().forEach(s -> codes.add(s.material().code()));
+    double grams = 0;
+    for (RecordedStep step : done) {
+      boolean other = step.key().equals(Mistake.WRONG_BOTTLE.stepKey());
+      if (other || step.key().equals(Mistake.SCENT_FORGOTTEN.stepKey())) {
+        grams = 0;
+      }
+      grams +=
+          step.used().stream()
+              .filter(u -> other || codes.contains(u.material()))
+              .mapToDouble(u -> u.amount().inUsualUnit())
+              .sum();
+    }
+    return grams;
   }
 
   private double used(List<ResolvedPour.Share> shares) {

@@ -62,6 +62,9 @@ public final class Studio {
   /** Closes a pour. */
   public final FinishPour finishPour;
 
+  /** Writes a mistake down and puts stock and plan right. */
+  public final NameMistake nameMistake;
+
   /** Closes a pour that was stopped for safety. */
   public final StopPour stopPour;
 
@@ -150,6 +153,7 @@ public final class Studio {
     recordStep = new RecordStep(doing);
     finishCast = new FinishCast(doing);
     finishPour = new FinishPour(doing);
+    nameMistake = new NameMistake(doing);
     stopPour = new StopPour(doing);
     advancePieces = new AdvancePieces(doing);
     arrangeTrays = new ArrangeTrays(doing);

@@ -3,6 +3,7 @@ package pourwright.page.casting;
 import java.util.List;
 import java.util.Map;
 import pourwright.page.Form;
+import pourwright.page.house.MistakesPart;
 
 /**
  * A cast at the bench, one step a screen: finished strings.
@@ -17,6 +18,7 @@ import pourwright.page.Form;
  * @param subject what a photo belongs to
  * @param finished whether the cast is closed
  * @param ripening how far it is on its way to demolding, null before it is covered
+ * @param mistakes mistakes by name, and grades
  */
 public record CastPage(
     String heading,
@@ -28,7 +30,8 @@ public record CastPage(
     Map<String, String> photos,
     String subject,
     boolean finished,
-    @org.jspecify.annotations.Nullable Wait ripening) {
+    @org.jspecify.annotations.Nullable Wait ripening,
+    MistakesPart mistakes) {
 
   /**
    * The wait for demolding.

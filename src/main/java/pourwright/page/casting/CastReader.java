@@ -20,6 +20,7 @@ import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.board.Lengths;
+import pourwright.page.house.MistakesPart;
 import pourwright.work.Attachment;
 import pourwright.work.Books;
 import pourwright.work.CastSheet;
@@ -100,7 +101,8 @@ final class CastReader {
         photos,
         "batch/" + batch.id(),
         !batch.isRunning(),
-        waits.of(books, batch));
+        waits.of(books, batch),
+        MistakesPart.of(books, batch));
   }
 
   private CastPage.Step step(Batch batch, CardBook book, PlannedStep step) {

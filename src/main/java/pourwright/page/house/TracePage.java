@@ -14,6 +14,7 @@ import java.util.List;
  * @param files what is attached
  * @param ways what can be done with it next
  * @param subject what a photo would be attached to, such as {@code PIECE/12}
+ * @param mistakes mistakes by name, and grades
  */
 public record TracePage(
     String title,
@@ -24,7 +25,8 @@ public record TracePage(
     String holdPath,
     List<Link> files,
     List<Link> ways,
-    String subject) {
+    String subject,
+    MistakesPart mistakes) {
 
   /** A word and its value. */
   public record Fact(String word, String value) {}

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
+import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceState;
@@ -44,8 +45,9 @@ final class TraceReader {
     facts.add(new TracePage.Fact("Since", desk.dayAndTime(piece.since())));
     facts.add(new TracePage.Fact("Vessel", piece.vesselDesign()));
     piece.candle().ifPresent(c -> facts.add(new TracePage.Fact("Candle", c)));
-    if (piece.grade() != null) {
-      facts.add(new TracePage.Fact("Grade", piece.grade().name().toLowerCase(Locale.ROOT)));
+    Grade grade = piece.grade();
+    if (grade != null) {
+      facts.add(new TracePage.Fact("Grade", grade(piece, grade)));
     }
     for (Hold hold : books.holds().stopping(piece.id())) {
       facts.add(new TracePage.Fact("On hold", hold.reason()));
@@ -125,7 +127,35 @@ final class TraceReader {
         hold,
         files,
         ways(subject),
-        subject.kind() + "/" + subject.id());
+        subject.kind() + "/" + subject.id(),
+        mistakes(subject));
+  }
+
+  private MistakesPart mistakes(Subject subject) {
+    return switch (subject.kind()) {
+      case PIECE ->
+          books.pieces().piece(subject.number()).map(MistakesPart::of).orElse(MistakesPart.none());
+      case BATCH ->
+          books
+              .batches()
+              .batch(subject.number())
+              .map(b -> MistakesPart.of(books, b))
+              .orElse(MistakesPart.none());
+      default -> MistakesPart.none();
+    };
+  }
+
+  /** The grade with the why that was given for it. */
+  private String grade(Piece piece, Grade grade) {
+    String why =
+        books.pieces().events(piece.id()).stream()
+            .filter(e -> e.grade() == grade)
+            .reduce((a, b) -> b)
+            .flatMap(e -> books.deeds().deed(e.deed()))
+            .map(d -> d.verb().startsWith("mistake: ") ? d.verb() : d.note())
+            .orElse("");
+    String word = grade.name().toLowerCase(Locale.ROOT);
+    return why.isEmpty() ? word : word + ", " + why;
   }
 
   private List<TracePage.Link> ways(Subject subject) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Form;
 import pourwright.page.board.Drawing;
+import pourwright.page.house.MistakesPart;
 
 /**
  * One pour at the bench: finished strings.
@@ -18,6 +19,7 @@ import pourwright.page.board.Drawing;
  * @param redose what puts a wrong load right; an empty sentence when the load is right
  * @param fill lines and masses of one candle
  * @param taps one-tap records
+ * @param mistakes mistakes by name, and grades
  * @param filling vessels that may be filled
  * @param resting until when its candles rest; empty when none does
  * @param photos pictures kept with it
@@ -34,6 +36,7 @@ public record PourPage(
     Redosing redose,
     FillCard fill,
     Taps taps,
+    MistakesPart mistakes,
     Filling filling,
     String resting,
     Photos photos,

@@ -10,6 +10,7 @@ import pourwright.batch.PieceState;
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.house.MistakesPart;
 import pourwright.page.pouring.PourPage.BoughtLot;
 import pourwright.page.pouring.PourPage.Photo;
 import pourwright.page.pouring.PourPage.Photos;
@@ -48,6 +49,7 @@ final class PourReader {
         new PourPage.Taps(
             Arrays.stream(Top.values()).map(t -> new Tap(t.key(), t.words())).toList(),
             Arrays.stream(Mishap.values()).map(m -> new Tap(m.key(), m.words())).toList()),
+        MistakesPart.of(books, watch.batch()),
         open && watch.next() == null ? filling(books, watch) : PourPage.Filling.NONE,
         open ? "" : restingUntil(books, watch),
         new Photos(
