@@ -60,14 +60,16 @@ final class CandleWords {
     }
     List<String> steps = new ArrayList<>();
     for (Blend.Step step : blend.steps(HIGHEST_LOAD)) {
-      String added = step.added().isEmpty() ? "" : " comes " + String.join(", ", step.added());
-      String dropped = step.dropped().isEmpty() ? "" : " goes " + String.join(", ", step.dropped());
-      steps.add(
-          "from "
-              + percent(step.fromLoad())
-              + added
-              + (added.isEmpty() || dropped.isEmpty() ? "" : ";")
-              + dropped);
+      String with = String.join(", ", step.added());
+      String without = String.join(", ", step.dropped());
+      String from = "from " + percent(step.fromLoad()) + " on ";
+      if (without.isEmpty()) {
+        steps.add(from + "with " + with);
+      } else if (with.isEmpty()) {
+        steps.add(from + "without " + without);
+      } else {
+        steps.add(from + "with " + with + "; without " + without);
+      }
     }
     return steps;
   }
@@ -75,21 +77,24 @@ final class CandleWords {
   static List<String> narrower(CandleLabel label) {
     List<String> lines = new ArrayList<>();
     for (Narrower.Change change : Narrower.of(label.blend(), label.loadOfTotal())) {
-      String goes =
-          change.dropped().isEmpty() ? "" : " goes " + String.join(", ", change.dropped());
-      String comes = change.added().isEmpty() ? "" : " comes " + String.join(", ", change.added());
-      lines.add(
+      String with = String.join(", ", change.added());
+      String without = String.join(", ", change.dropped());
+      String range =
           change.substance()
               + " is given as "
               + percent(change.low())
               + " to "
               + percent(change.high())
-              + "; at most "
+              + "; with at most "
               + percent(change.atMost())
-              + ":"
-              + goes
-              + (goes.isEmpty() || comes.isEmpty() ? "" : ",")
-              + comes);
+              + " the label would be ";
+      if (without.isEmpty()) {
+        lines.add(range + "with " + with);
+      } else if (with.isEmpty()) {
+        lines.add(range + "without " + without);
+      } else {
+        lines.add(range + "without " + without + " and with " + with);
+      }
     }
     return lines;
   }
