@@ -162,6 +162,25 @@ public record SheetTable(List<String> header, List<List<String>> rows) {
     return String.join("\n", rows.stream().map(row -> line(row, mapped)).toList());
   }
 
+  /**
+   * One substance, field by field, as a line of text for {@link SheetReader}.
+   *
+   * @param fields what was typed, by column
+   * @throws OutOfRange when neither name nor CAS number, or no share was typed
+   */
+  public static String line(Map<Column, String> fields) {
+    Map<Column, Integer> mapped = new EnumMap<>(Column.class);
+    List<String> cells = new ArrayList<>();
+    for (Column column : Column.values()) {
+      String cell = tidy(fields.getOrDefault(column, ""));
+      if (!cell.isEmpty()) {
+        mapped.put(column, cells.size());
+        cells.add(cell);
+      }
+    }
+    return new SheetTable(cells, List.of(cells)).text(mapped);
+  }
+
   private static String line(List<String> row, Map<Column, Integer> mapped) {
     Map<Column, String> cell = new EnumMap<>(Column.class);
     mapped.forEach((column, at) -> cell.put(column, at < row.size() ? row.get(at) : ""));

@@ -3,6 +3,7 @@ package pourwright.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -75,5 +76,22 @@ class SheetTableTest {
     assertThatThrownBy(() -> table.text(table.guess()))
         .isInstanceOfSatisfying(
             OutOfRange.class, e -> assertThat(e.sentence()).contains("a name or a CAS number"));
+  }
+
+  @Test
+  void oneSubstanceTypedFieldByFieldIsALineOfTheSheet() {
+    Map<Column, String> typed = new EnumMap<>(Column.class);
+    typed.put(Column.NAME, "Isoeugenol");
+    typed.put(Column.CAS, "97-54-1");
+    typed.put(Column.LOW, "0.1");
+    typed.put(Column.HIGH, "0.2");
+    typed.put(Column.CLASSES, "Skin Sens. 1A");
+    typed.put(Column.LIMITS, "Skin Sens. 1A: C >= 0.01 %");
+    SheetLine read = SheetReader.read(SheetTable.line(typed)).lines().get(0);
+    assertThat(read.cas()).isEqualTo("97-54-1");
+    assertThat(read.highText()).isEqualTo("0.2");
+    assertThat(read.limits()).hasSize(1);
+    typed.remove(Column.HIGH);
+    assertThatThrownBy(() -> SheetTable.line(typed)).isInstanceOf(OutOfRange.class);
   }
 }

@@ -129,6 +129,9 @@ final class SheetDesk {
   private void read(Context http) {
     Material material = material(http);
     Form form = Form.of(http);
+    if (form.value("step").equals("add")) {
+      form = withSubstance(form);
+    }
     SheetReader.Result read = NOTHING;
     try {
       read = SheetReader.read(form.optionalText("text"));
@@ -136,7 +139,11 @@ final class SheetDesk {
       form.complain("text", e.sentence() + ": " + e.hint() + ".");
     }
     if (!form.value("step").equals("keep")) {
-      Show.page(http, "press/sheet.jte", page(material, form, read));
+      if (form.ok()) {
+        Show.page(http, "press/sheet.jte", page(material, form, read));
+      } else {
+        Show.again(http, "press/sheet.jte", page(material, form, read));
+      }
       return;
     }
     String revision = form.text("revision", "the date or number of the sheet");
@@ -155,6 +162,25 @@ final class SheetDesk {
       return;
     }
     keep(http, material, form, sheet.get(), act.get());
+  }
+
+  /** The form with one line more in its text and the fields of the substance empty again. */
+  private static Form withSubstance(Form form) {
+    Map<SheetTable.Column, String> fields = new EnumMap<>(SheetTable.Column.class);
+    for (SheetTable.Column column : SheetTable.Column.values()) {
+      fields.put(column, form.optionalText("one_" + column.name().toLowerCase(Locale.ROOT)));
+    }
+    try {
+      String line = SheetTable.line(fields);
+      String text = form.value("text").stripTrailing();
+      Form more = form.with("text", text.isEmpty() ? line : text + "\n" + line);
+      for (SheetTable.Column column : SheetTable.Column.values()) {
+        more = more.with("one_" + column.name().toLowerCase(Locale.ROOT), "");
+      }
+      return more;
+    } catch (OutOfRange e) {
+      return form.complain("one_name", "Type the substance's name or CAS number, and its share.");
+    }
   }
 
   private static Optional<HazardSheet> sheet(

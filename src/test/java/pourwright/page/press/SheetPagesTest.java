@@ -46,6 +46,20 @@ class SheetPagesTest extends BrowserTest {
     opened = server;
     String base = "http://127.0.0.1:" + server.port();
     Page page = visit(base, "/press/sheet/" + scent, Window.PHONE);
+    page.locator("summary", new Page.LocatorOptions().setHasText("field by field")).click();
+    press(page, "Add the line");
+    assertThat(page.locator("#one_name-wrong").textContent()).contains("name or CAS number");
+    page.locator("#one_name").fill("Citral");
+    page.locator("#one_cas").fill("5392-40-5");
+    page.locator("#one_high").fill("1");
+    page.locator("#one_classes").fill("Skin Sens. 1");
+    press(page, "Add the line");
+    assertThat(page.locator("#text").inputValue())
+        .contains("Linalool 78-70-6")
+        .endsWith("Citral 5392-40-5 1 % Skin Sens. 1");
+    assertThat(page.locator("main").textContent()).contains("5392-40-5 · 1 %");
+    assertThat(axe(page)).isEmpty();
+    fits(page);
     page.locator("#table").fill(TABLE);
     press(page, "Show its columns");
     assertThat(page.locator("#col_share").inputValue()).isEqualTo("2");
