@@ -12,6 +12,7 @@ import pourwright.page.house.HoldCorner;
 import pourwright.page.house.MistakeCorner;
 import pourwright.page.house.RefillCorner;
 import pourwright.page.house.SettingsCorner;
+import pourwright.page.house.SheetCorner;
 import pourwright.page.house.StopCorner;
 import pourwright.page.house.TimerCorner;
 import pourwright.page.house.WelcomeCorner;
@@ -22,6 +23,7 @@ import pourwright.page.press.PressPlace;
 import pourwright.page.shelf.ShelfPlace;
 import pourwright.page.slate.SlatePlace;
 import pourwright.page.stockroom.StockroomPlace;
+import pourwright.work.PaperPrinter;
 
 /** The nine places, in the order of the navigation. */
 public final class Places {
@@ -51,6 +53,7 @@ public final class Places {
         new RefillCorner(desk),
         new StopCorner(desk),
         new MistakeCorner(desk),
+        new SheetCorner(desk, PaperPrinter.ofTheHouse()),
         new FindCorner(desk),
         new SettingsCorner(desk),
         new CrewCorner(desk),

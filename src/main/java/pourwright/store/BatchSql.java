@@ -35,7 +35,7 @@ final class BatchSql implements BatchBook {
           + " WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = b.deed_id)";
   private static final String STEPS =
       """
-      SELECT s.*, d.at_ms, d.by_whom FROM batch_step s JOIN deed d ON d.id = s.deed_id
+      SELECT s.*, COALESCE(s.at_ms, d.at_ms) AS done_ms, d.by_whom FROM batch_step s JOIN deed d ON d.id = s.deed_id
       WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = s.deed_id)
       """;
 
@@ -130,7 +130,7 @@ final class BatchSql implements BatchBook {
             (row, ctx) ->
                 Map.entry(
                     row.getLong("batch_id"),
-                    new StepTime(row.getString("step_key"), Row.at(row, "at_ms"))))
+                    new StepTime(row.getString("step_key"), Row.at(row, "done_ms"))))
         .forEach(e -> times.computeIfAbsent(e.getKey(), b -> new ArrayList<>()).add(e.getValue()));
     return times;
   }
@@ -141,7 +141,7 @@ final class BatchSql implements BatchBook {
         handle
             .createQuery(
                 """
-                SELECT s.*, d.at_ms, d.by_whom FROM batch_step s JOIN deed d ON d.id = s.deed_id
+                SELECT s.*, COALESCE(s.at_ms, d.at_ms) AS done_ms, d.by_whom FROM batch_step s JOIN deed d ON d.id = s.deed_id
                 WHERE s.deed_id = :deed ORDER BY s.id
                 """)
             .bind("deed", deed)
@@ -158,7 +158,7 @@ final class BatchSql implements BatchBook {
         List.of(),
         Row.doubleOrNull(row, "temperature_c"),
         row.getString("note"),
-        Row.at(row, "at_ms"),
+        Row.at(row, "done_ms"),
         row.getString("by_whom"),
         row.getLong("deed_id"));
   }
@@ -217,9 +217,11 @@ final class BatchSql implements BatchBook {
     handle
         .createUpdate(
             """
-            INSERT INTO batch_step (id, batch_id, step_key, temperature_c, note, deed_id)
-            VALUES (:id, :batch, :key, :temperature, :note, :deed)
+            INSERT INTO batch_step (id, batch_id, step_key, temperature_c, note, deed_id, at_ms)
+            VALUES (:id, :batch, :key, :temperature, :note, :deed,
+              NULLIF(:at, (SELECT at_ms FROM deed WHERE id = :deed)))
             """)
+        .bind("at", step.at().toEpochMilli())
         .bind("id", id)
         .bind("batch", step.batch())
         .bind("key", step.key())

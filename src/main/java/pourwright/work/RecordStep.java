@@ -1,5 +1,7 @@
 package pourwright.work;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +24,8 @@ import pourwright.stock.FirstExpiredFirstOut.Line;
  */
 public final class RecordStep {
   private static final String VERB = "recorded a step";
+  private static final String SHEET = "entered a sheet";
+  private static final Duration OLDEST = Duration.ofDays(60);
   private final Doing doing;
 
   RecordStep(Doing doing) {
@@ -43,12 +47,23 @@ public final class RecordStep {
    * @param key the planned step's key, or a new one
    * @param taken what went in
    * @param temperatureC what the thermometer said, if it was read
+   * @param at when it was done, where it is entered later; null for now
    */
-  public record Request(long batch, String key, List<Taken> taken, @Nullable Double temperatureC) {
+  public record Request(
+      long batch,
+      String key,
+      List<Taken> taken,
+      @Nullable Double temperatureC,
+      @Nullable Instant at) {
 
     /** Keeps its own copy. */
     public Request {
       taken = List.copyOf(taken);
+    }
+
+    /** A step that is recorded as it is done. */
+    public Request(long batch, String key, List<Taken> taken, @Nullable Double temperatureC) {
+      this(batch, key, taken, temperatureC, null);
     }
   }
 
@@ -61,44 +76,105 @@ public final class RecordStep {
         (books, deed) -> Doing.known(books.batches().stepOf(deed.id()), deed));
   }
 
+  /**
+   * Enters a sheet that was written by hand: all its steps in their order, by one deed that one
+   * undo takes back.
+   *
+   * @param steps of one batch, at least one
+   */
+  public Outcome<List<RecordedStep>> runAll(Act act, List<Request> steps) {
+    return doing.once(
+        act,
+        SHEET,
+        turn -> sheet(turn, steps),
+        (books, deed) ->
+            books.batches().steps(deed.subject().number()).stream()
+                .filter(s -> s.deed() == deed.id())
+                .toList());
+  }
+
+  private static Outcome<List<RecordedStep>> sheet(Turn turn, List<Request> steps) {
+    if (steps.isEmpty() || steps.stream().anyMatch(s -> s.batch() != steps.get(0).batch())) {
+      return Outcome.refused(
+          Reason.INPUT_CANNOT_BE, "a sheet without a step", "tick at least one line of the sheet");
+    }
+    Map<Long, Amount> asked = new TreeMap<>();
+    for (Request step : steps) {
+      Optional<Outcome<RecordedStep>> refusal = refusal(turn, step, asked);
+      if (refusal.isPresent() && refusal.get() instanceof Outcome.Refused<?> refused) {
+        return Outcome.refused(
+            refused.reason(), step.key() + ": " + refused.sentence(), refused.hint());
+      }
+    }
+    Deed deed = turn.deed(Subject.of(Subject.Kind.BATCH, steps.get(0).batch()));
+    List<RecordedStep> recorded = new ArrayList<>();
+    for (Request step : steps) {
+      recorded.add(append(turn, step, deed));
+    }
+    return Turn.done(deed, recorded);
+  }
+
   private static Outcome<RecordedStep> record(Turn turn, Request request) {
+    Optional<Outcome<RecordedStep>> refusal = refusal(turn, request, new TreeMap<>());
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    Deed deed = turn.deed(Subject.of(Subject.Kind.BATCH, request.batch()));
+    return Turn.done(deed, append(turn, request, deed));
+  }
+
+  private static Optional<Outcome<RecordedStep>> refusal(
+      Turn turn, Request request, Map<Long, Amount> asked) {
     Optional<Batch> batch = turn.books().batches().batch(request.batch());
     if (batch.isEmpty()) {
-      return Doing.notOnFile("batch " + request.batch());
+      return Optional.of(Doing.notOnFile("batch " + request.batch()));
     }
     if (!batch.get().isRunning()) {
-      return Outcome.refused(
-          Reason.BATCH_IS_FINISHED,
-          "batch " + batch.get().mark().text() + " is finished",
-          "undo the finish first if something was left out");
+      return Optional.of(
+          Outcome.refused(
+              Reason.BATCH_IS_FINISHED,
+              "batch " + batch.get().mark().text() + " is finished",
+              "undo the finish first if something was left out"));
+    }
+    Instant at = request.at();
+    if (at != null && (at.isAfter(turn.now()) || at.isBefore(turn.now().minus(OLDEST)))) {
+      return Optional.of(
+          Outcome.refused(
+              Reason.INPUT_CANNOT_BE,
+              at.isAfter(turn.now()) ? "that moment is still to come" : "that is too long ago",
+              "look at the day and the time; up to " + OLDEST.toDays() + " days back"));
     }
     if (request.temperatureC() != null) {
       Check.between("temperature_c", request.temperatureC(), -60, 400);
     }
-    Map<Long, Amount> asked = new TreeMap<>();
     for (Taken taken : request.taken()) {
       Optional<Outcome<RecordedStep>> refusal = refusal(turn, taken, asked);
       if (refusal.isPresent()) {
-        return refusal.get();
+        return refusal;
       }
     }
-    Deed deed = turn.deed(Subject.of(Subject.Kind.BATCH, request.batch()));
+    return Optional.empty();
+  }
+
+  private static RecordedStep append(Turn turn, Request request, Deed deed) {
     List<Used> used = new ArrayList<>();
     for (Taken taken : request.taken()) {
       used.addAll(draw(turn, request.batch(), taken, deed));
     }
-    RecordedStep step =
-        new RecordedStep(
-            0,
-            request.batch(),
-            request.key(),
-            used,
-            request.temperatureC(),
-            turn.act().note(),
-            turn.now(),
-            turn.act().by(),
-            deed.id());
-    return Turn.done(deed, turn.books().batches().append(step));
+    Instant at = request.at();
+    return turn.books()
+        .batches()
+        .append(
+            new RecordedStep(
+                0,
+                request.batch(),
+                request.key(),
+                used,
+                request.temperatureC(),
+                turn.act().note(),
+                at == null ? turn.now() : at,
+                turn.act().by(),
+                deed.id()));
   }
 
   private static Optional<Outcome<RecordedStep>> refusal(

@@ -34,7 +34,9 @@ class MigrationsTest {
           Map.entry("postgresql/V0029__money.sql", "7ff1f58349a09a20"),
           Map.entry("sqlite/V0029__money.sql", "aef941901dbfd55d"),
           Map.entry("postgresql/V0030__after_sale.sql", "06a70b1bf61e9060"),
-          Map.entry("sqlite/V0030__after_sale.sql", "79be0a34bc5f0ff4"));
+          Map.entry("sqlite/V0030__after_sale.sql", "79be0a34bc5f0ff4"),
+          Map.entry("postgresql/V0070__step_clock.sql", "333f1025d85f29c7"),
+          Map.entry("sqlite/V0070__step_clock.sql", "eefc409007745d95"));
 
   private static Map<String, String> onDisk() throws IOException {
     Path root = Path.of("src/main/resources/db/migration");
@@ -94,6 +96,7 @@ class MigrationsTest {
         "DROP TABLE money",
         "DROP TABLE after_sale",
         "DROP TABLE still_open",
+        "ALTER TABLE batch_step DROP COLUMN at_ms",
         "DROP INDEX piece_now_latest",
         "DROP INDEX piece_event_scrapped",
         "DROP INDEX piece_event_graded",

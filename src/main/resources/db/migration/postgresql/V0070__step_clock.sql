@@ -1,0 +1,3 @@
+-- When a step was really done, where that is not when it was written down: a paper sheet that is
+-- entered the day after. Empty: the moment of its deed.
+ALTER TABLE batch_step ADD COLUMN at_ms BIGINT;
