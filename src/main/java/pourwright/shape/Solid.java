@@ -123,6 +123,50 @@ public final class Solid {
     return new Solid(outline.scaled(levels.get(0).scale()), top, tiers, 0, height, height);
   }
 
+  /**
+   * A level of a stack.
+   *
+   * @param heightMm above the bottom, in mm
+   * @param outline the section there
+   */
+  public record Section(double heightMm, Outline outline) {
+    /** Checks the height. */
+    public Section {
+      Check.notNegative("stack/height_mm", heightMm);
+    }
+  }
+
+  /**
+   * A stack of unlike outlines, ruled from each to the next, such as a square foot under a round
+   * rim.
+   *
+   * @param sections from 2 to {@value #LEVELS_MAX}, from height 0 upwards
+   * @throws OutOfRange naming the section that is out of order or cannot be joined to the next
+   */
+  public static Solid ofStack(List<Section> sections) {
+    Check.between("stack", sections.size(), 2, LEVELS_MAX);
+    if (sections.get(0).heightMm() != 0) {
+      throw new OutOfRange(
+          "stack", "the stack begins above the bottom", "give a first section at height 0");
+    }
+    List<Tier> tiers = new ArrayList<>();
+    for (int i = 1; i < sections.size(); i++) {
+      Section low = sections.get(i - 1);
+      Section high = sections.get(i);
+      double rise = high.heightMm() - low.heightMm();
+      if (!(rise > 0)) {
+        throw new OutOfRange(
+            "stack",
+            "section " + (i + 1) + " of the stack is not above the one before",
+            "give the sections from the bottom up, no height twice");
+      }
+      tiers.add(Tier.between(low.heightMm(), rise, low.outline(), high.outline()));
+    }
+    Section last = sections.get(sections.size() - 1);
+    return new Solid(
+        sections.get(0).outline(), last.outline(), tiers, 0, last.heightMm(), last.heightMm());
+  }
+
   /** The same body turned evenly about its axis on the way up, counterclockwise from above. */
   public Solid twisted(double degrees) {
     Check.between("twist_degrees", degrees, -TWIST_MAX_DEGREES, TWIST_MAX_DEGREES);
