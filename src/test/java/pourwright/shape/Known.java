@@ -17,6 +17,11 @@ interface Known {
 
   double reach();
 
+  /** Where it has sharp corners, as angles about the centroid, rising; none that matter else. */
+  default double[] corners() {
+    return new double[] {0};
+  }
+
   /** Distance to the edge along a ray, by halving. */
   default double ray(double angle) {
     double low = 0;
@@ -67,8 +72,7 @@ interface Known {
   }
 
   /** A regular polygon grown by a radius, looked at in the sector of one side. */
-  record GrownPolygon(Outline outline, int sides, double apothem, double grownBy)
-      implements Known {
+  record GrownPolygon(Outline outline, int sides, double apothem, double grownBy) implements Known {
     @Override
     public boolean holds(double px, double py) {
       double sector = 2 * Math.PI / sides;
@@ -190,6 +194,14 @@ interface Known {
         }
       }
       return Known.super.ray(angle);
+    }
+
+    @Override
+    public double[] corners() {
+      return drawn.stream()
+          .mapToDouble(p -> p.minus(outline.centroid()).angle())
+          .sorted()
+          .toArray();
     }
 
     /** Distance from the drawn origin to the wall between these corners and those of a rim. */

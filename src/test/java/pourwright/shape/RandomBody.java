@@ -41,7 +41,9 @@ record RandomBody(String sort, Solid solid, Point axis, Wall wall) {
 
   static RandomBody random(SplittableRandom r) {
     int kind = r.nextInt(10);
-    return kind < 4 ? ends(r, false) : kind < 5 ? ends(r, true) : kind < 7 ? formed(r) : more(r, kind);
+    return kind < 4
+        ? ends(r, false)
+        : kind < 5 ? ends(r, true) : kind < 7 ? formed(r) : more(r, kind);
   }
 
   private static RandomBody more(SplittableRandom r, int kind) {

@@ -204,6 +204,7 @@ final class CastDesk {
       Show.done(http, Said.refused(refused), "/casting/" + batch.id());
       return;
     }
+    waits.silence(act.get(), batch);
     addDemold(batch, judged.get(), age, readings);
     desk.studio().recordReading.run(follow(act.get(), "r"), readings);
     String marks =

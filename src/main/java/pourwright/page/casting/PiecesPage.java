@@ -25,6 +25,12 @@ public record PiecesPage(
     List<String> cautions,
     Map<String, String> sealers) {
 
+  /** Whether a piece is ticked: as it was sent; at first those of one cast, if no other is here. */
+  public boolean isTicked(Tick tick) {
+    List<String> sent = form.values("piece");
+    return sent.isEmpty() ? groups.size() == 1 : sent.contains(tick.id());
+  }
+
   /** Faces that a coat goes on. */
   public Map<String, String> faces() {
     Map<String, String> faces = new LinkedHashMap<>();

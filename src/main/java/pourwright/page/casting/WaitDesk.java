@@ -100,6 +100,14 @@ final class WaitDesk {
     return " The timer follows: " + numbers.number(left.toMinutes() / 60.0, 1) + " h from now.";
   }
 
+  /** The bell of a cast that was demolded before it rang has nothing more to say. */
+  void silence(Act act, Batch batch) {
+    Timer bell = desk.studio().look(books -> CastWait.bell(books, batch));
+    if (bell != null) {
+      desk.studio().timers.answer(new Act(act.by(), act.requestKey() + "-a", ""), bell.id());
+    }
+  }
+
   /** Age at 20 °C now, for a demolding that is judged. */
   Optional<Double> ageH(Batch batch) {
     return desk.studio().look(books -> CastWait.of(books, batch, desk.now())).map(CastWait::ageH);
