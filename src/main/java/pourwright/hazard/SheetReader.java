@@ -25,15 +25,19 @@ public final class SheetReader {
   private static final String NUMBER =
       "(?<![0-9.,])[0-9]{1,6}(?:[.,][0-9]{1,6})?(?![0-9]|[.,][0-9])";
 
+  /** Nothing before it that could make it the end of a longer number. */
+  private static final String ALONE = "(?<![0-9-])(?<![0-9][.,])";
+
   private static final Pattern CAS =
-      Pattern.compile("(?<![0-9-])([1-9][0-9]{1,6}-[0-9]{2}-[0-9])(?![0-9-])");
+      Pattern.compile(ALONE + "([1-9][0-9]{1,6}-[0-9]{2}-[0-9])(?![0-9-])");
 
   /** Where a substance begins: its CAS number, or the words that it has none. */
   private static final Pattern START = Pattern.compile("(?i)" + CAS.pattern() + "|\\bno cas\\b");
 
   private static final Pattern OTHER_NUMBERS =
       Pattern.compile(
-          "(?<![0-9-])(?:[0-9]{3}-[0-9]{3}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
+          ALONE
+              + "(?:[0-9]{3}-[0-9]{3}-[0-9]|[0-9]{3}-[0-9]{3}-[0-9]{2}-[0-9X]"
               + "|[0-9]{2}-[0-9]{10}-[0-9]{2}(?:-[0-9X]{4})?)(?![0-9-])");
   private static final Pattern STATEMENT =
       Pattern.compile("\\b(?:EUH|H|P)[0-9]{3}[A-Za-z]{0,3}\\b");
