@@ -25,11 +25,17 @@ public final class NextTest {
   /** What a simulation said of a candidate. */
   public enum Foresight {
     /** None was run. */
-    NONE,
+    NONE(Double.NaN),
     /** The whole surface melts, in time and not too deep. */
-    GOOD,
+    GOOD(1),
     /** It tunnels, or leaves the range. */
-    BAD
+    BAD(0);
+
+    private final double share;
+
+    Foresight(double share) {
+      this.share = share;
+    }
   }
 
   /**
@@ -37,12 +43,20 @@ public final class NextTest {
    *
    * @param name in the maker's words
    * @param likeIt passed and failed tests of like candles in wick memory, counted half
+   * @param foreseen share of the simulations over the burn rates that wick memory holds likely in
+   *     which the whole surface melts in time and not too deep, 0 to 1; NaN where none was run
    * @param passed tests of this very design that passed
    * @param failed tests of it that failed
    * @param costOfTest in any currency, greater than zero
    */
   public record Candidate(
-      String name, int[] likeIt, Foresight foresight, int passed, int failed, double costOfTest) {
+      String name, int[] likeIt, double foreseen, int passed, int failed, double costOfTest) {
+
+    /** With one simulation that went well or did not. */
+    public Candidate(
+        String name, int[] likeIt, Foresight foresight, int passed, int failed, double costOfTest) {
+      this(name, likeIt, foresight.share, passed, failed, costOfTest);
+    }
 
     /** Checks the counts. */
     public Candidate {
@@ -51,15 +65,23 @@ public final class NextTest {
       Check.notNegative("passed", passed);
       Check.notNegative("failed", failed);
       Check.positive("cost_of_test", costOfTest);
+      if (!Double.isNaN(foreseen)) {
+        Check.fraction("foreseen", foreseen);
+      }
+    }
+
+    /** The same with another share of simulations that went well. */
+    public Candidate seeing(double share) {
+      return new Candidate(name, likeIt, share, passed, failed, costOfTest);
     }
 
     private double good() {
-      double seen = foresight == Foresight.GOOD ? SIMULATION_WEIGHT : 0;
+      double seen = Double.isNaN(foreseen) ? 0 : SIMULATION_WEIGHT * foreseen;
       return 1 + 0.5 * likeIt[0] + seen + passed;
     }
 
     private double bad() {
-      double seen = foresight == Foresight.BAD ? SIMULATION_WEIGHT : 0;
+      double seen = Double.isNaN(foreseen) ? 0 : SIMULATION_WEIGHT * (1 - foreseen);
       return 1 + 0.5 * likeIt[1] + seen + failed;
     }
 
@@ -93,10 +115,12 @@ public final class NextTest {
    * @param candidate which to test next
    * @param expectedTests until a first design is proved, following the order; candidates that fail
    *     cost too
+   * @param expectedCost of these tests
    * @param chance that one of them is proved at all
    * @param why in a sentence
    */
-  public record Advice(Candidate candidate, double expectedTests, double chance, String why) {}
+  public record Advice(
+      Candidate candidate, double expectedTests, double expectedCost, double chance, String why) {}
 
   /**
    * What to test next.
@@ -111,9 +135,12 @@ public final class NextTest {
     order.removeIf(c -> c.failed > 0 && candidates.stream().anyMatch(d -> d.failed == 0));
     order.sort(Comparator.comparingDouble((Candidate c) -> worth(c, passesNeeded)).reversed());
     double tests = 0;
+    double cost = 0;
     double open = 1;
     for (Candidate c : order) {
-      tests += open * c.expectedTests(missing(c, passesNeeded));
+      double more = open * c.expectedTests(missing(c, passesNeeded));
+      tests += more;
+      cost += more * c.costOfTest;
       open *= 1 - c.chanceToProve(missing(c, passesNeeded));
     }
     Candidate first = order.get(0);
@@ -126,7 +153,7 @@ public final class NextTest {
             100 * first.chanceToPass(),
             100 * first.chanceToProve(missing(first, passesNeeded)),
             missing(first, passesNeeded));
-    return new Advice(first, tests, 1 - open, why);
+    return new Advice(first, tests, cost, 1 - open, why);
   }
 
   private static int missing(Candidate c, int needed) {

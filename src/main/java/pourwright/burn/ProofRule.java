@@ -85,6 +85,29 @@ public record ProofRule(int fullLives, int casts, int pours, int thenEveryPour) 
     }
   }
 
+  /** How the burn of one candle of every so many pours stands. */
+  public enum CheckBurn {
+    /** Its pour is still to come. */
+    NOT_YET,
+    /** Its pour is the latest one: one candle of it is to be burnt. */
+    DUE,
+    /** Another pour has been made without it: the word for sale waits. */
+    OVERDUE
+  }
+
+  /**
+   * How the next check burn stands.
+   *
+   * @param poursSince pours after the newest one that a passed test has burnt, 0 or more
+   */
+  public CheckBurn checkBurn(int poursSince) {
+    Check.notNegative("pours_since", poursSince);
+    if (poursSince < thenEveryPour) {
+      return CheckBurn.NOT_YET;
+    }
+    return poursSince == thenEveryPour ? CheckBurn.DUE : CheckBurn.OVERDUE;
+  }
+
   /** What was changed about a proved design. */
   public enum Change {
     WAX,

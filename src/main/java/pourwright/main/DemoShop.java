@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.PieceStep;
 import pourwright.card.CandleDesign;
@@ -32,13 +33,22 @@ final class DemoShop {
   private final DemoHistory history;
   private final DemoMaking making;
   private final List<CandleDesign> designs;
+  private final Predicate<String> proved;
   private final Map<String, Order> open = new LinkedHashMap<>();
   private final Map<String, OrderLine> asked = new LinkedHashMap<>();
   private @Nullable OrderLine late;
   private int number = 1000;
 
-  DemoShop(DemoHistory history, DemoMaking making, List<CandleDesign> designs) {
+  /**
+   * @param proved whether a word for sale stands on a design; nothing else is sent
+   */
+  DemoShop(
+      DemoHistory history,
+      DemoMaking making,
+      List<CandleDesign> designs,
+      Predicate<String> proved) {
     this.history = history;
+    this.proved = proved;
     this.making = making;
     this.designs = designs;
   }
@@ -100,7 +110,7 @@ final class DemoShop {
       boolean enough =
           order.lines().stream()
               .allMatch(l -> making.free(l.design(), l.quantity()) >= l.quantity());
-      if (enough) {
+      if (enough && order.lines().stream().allMatch(l -> proved.test(l.design()))) {
         fill(order);
         open.remove(order.number());
       } else if (order.dueOn().filter(due -> due.isBefore(patience)).isPresent()) {
@@ -198,6 +208,7 @@ final class DemoShop {
     history
         .studio()
         .advancePieces
-        .run(history.act(), new AdvancePieces.Request(pieces, step, null, line));
+        .run(history.act(), new AdvancePieces.Request(pieces, step, null, line))
+        .made();
   }
 }

@@ -36,6 +36,9 @@ final class DemoStudio {
   private static final Map<String, String> PRICES =
       Map.of("bollard", "26.00", "ferry", "38.00", "cog", "29.00", "trough", "64.00");
 
+  /** A candle of a design is burnt again after so many pours; the rule would wait for twenty. */
+  private static final int CHECK_FROM = 8;
+
   private final DemoHistory history;
   private final DemoStock stock;
   private final DemoMaking making;
@@ -52,8 +55,8 @@ final class DemoStudio {
     this.designs = book.all(CandleDesign.class);
     this.stock = new DemoStock(history, materials);
     this.making = new DemoMaking(history, stock, book);
-    this.shop = new DemoShop(history, making, designs);
     this.tests = new DemoTests(history, making);
+    this.shop = new DemoShop(history, making, designs, tests::proved);
   }
 
   /**
@@ -276,14 +279,29 @@ final class DemoStudio {
     making.pour(best, history.size().piecesPerCast());
   }
 
+  /**
+   * Burns what is to be sold first; then one candle of each design well before its check burn is
+   * due; else one that she is curious about.
+   */
   private void testOne() {
-    int tries = history.size().busy() ? 2 : 1;
-    for (int i = 0; i < tries; i++) {
-      CandleDesign design = designs.get(history.random().nextInt(designs.size()));
-      boolean again = history.size().busy() || history.random().nextInt(8) == 0;
-      if (tested.add(design.code()) || again) {
-        tests.begin(design, history.random().nextInt(6) == 0);
+    for (CandleDesign design : designs) {
+      if (making.shelf(design.code()).size() >= 3 && tested.add(design.code())) {
+        tests.begin(design, false);
       }
+    }
+    history
+        .studio()
+        .look(books -> books.burns().poursSinceBurnt(null))
+        .forEach(
+            (candle, pours) -> {
+              if (pours.size() >= CHECK_FROM) {
+                tests.check(candle);
+              }
+            });
+    CandleDesign design = designs.get(history.random().nextInt(designs.size()));
+    boolean again = history.size().busy() || history.random().nextInt(8) == 0;
+    if (again && tested.contains(design.code())) {
+      tests.begin(design, history.random().nextInt(3) == 0);
     }
   }
 

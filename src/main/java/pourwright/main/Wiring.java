@@ -22,6 +22,7 @@ import pourwright.solve.CpSatPurchasing;
 import pourwright.store.Backups;
 import pourwright.store.HashedFiles;
 import pourwright.store.PostgresStore;
+import pourwright.store.ResultFiles;
 import pourwright.store.SqliteStore;
 import pourwright.store.Store;
 import pourwright.store.StudioFolder;
@@ -39,6 +40,7 @@ public final class Wiring implements AutoCloseable {
     this.store = store;
     this.clock = clock;
     this.studio = new Studio(store.unitOfWork(), clock, new HashedFiles(folder));
+    studio.keepResultsIn(new ResultFiles(folder));
   }
 
   /**

@@ -154,6 +154,16 @@ final class BurnSql implements BurnBook {
   }
 
   @Override
+  public Map<String, List<Long>> poursSinceBurnt(@Nullable String candle) {
+    return candle != null || recall == null
+        ? PoursSql.sinceBurnt(handle, candle)
+        : recall.answer(
+            "pours since one was burnt",
+            edition() + " " + PoursSql.edition(handle),
+            () -> PoursSql.sinceBurnt(handle, null));
+  }
+
+  @Override
   public List<BurnTest.Sample> samples(long test) {
     return handle
         .createQuery(

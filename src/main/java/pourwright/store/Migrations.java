@@ -40,6 +40,7 @@ final class Migrations {
           "V0010__scarce_facts.sql", "",
           "V0029__money.sql", "",
           "V0030__after_sale.sql", "",
+          "V0055__poured.sql", "",
           "V0070__step_clock.sql", "");
 
   private Migrations() {}

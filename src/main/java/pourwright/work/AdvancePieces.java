@@ -16,6 +16,7 @@ import pourwright.batch.PieceStep;
 public final class AdvancePieces {
   private static final Set<PieceStep> BARRED_BY_HOLD =
       Set.of(PieceStep.PICKED, PieceStep.SOLD, PieceStep.GIVEN, PieceStep.POURED);
+  private static final Set<PieceStep> SOLD_AS_CANDLE = Set.of(PieceStep.PICKED, PieceStep.SOLD);
   private static final Set<PieceStep> NOT_HERE =
       Set.of(PieceStep.CAST, PieceStep.POURED, PieceStep.REFILLED);
   private final Doing doing;
@@ -70,6 +71,7 @@ public final class AdvancePieces {
           "name at least one piece, a grade when sorting, an order line when picking");
     }
     List<PieceEvent> events = new ArrayList<>();
+    List<Piece> pieces = new ArrayList<>();
     for (long id : new java.util.LinkedHashSet<>(request.pieces())) {
       Optional<Piece> piece = turn.books().pieces().piece(id);
       if (piece.isEmpty()) {
@@ -90,7 +92,14 @@ public final class AdvancePieces {
       if (bar != null) {
         return bar;
       }
+      pieces.add(piece.get());
       events.add(event);
+    }
+    if (SOLD_AS_CANDLE.contains(request.step())) {
+      Outcome<List<Piece>> notProved = ForSale.refusal(turn.books(), pieces);
+      if (notProved != null) {
+        return notProved;
+      }
     }
     Subject subject = Subject.of(Subject.Kind.PIECE, events.get(0).piece());
     Deed deed = turn.deed(subject);

@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,16 @@ public interface BurnBook {
 
   /** Pieces that were samples of tests closed as passed. */
   List<Long> passedPieces();
+
+  /**
+   * The pours of each candle, by the numbers of their batches and the oldest first, that came after
+   * the newest one that a passed test has burnt. Where no sample of its passed tests was ever in
+   * the books, those after the first of these tests began. Candles without a passed test, or
+   * without a pour since, are left out.
+   *
+   * @param candle code of one candle's card, or null for all of them
+   */
+  Map<String, List<Long>> poursSinceBurnt(@Nullable String candle);
 
   /** Samples of a test. */
   List<BurnTest.Sample> samples(long test);

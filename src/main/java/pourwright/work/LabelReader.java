@@ -88,7 +88,11 @@ public final class LabelReader {
     }
     Set<String> notProved = new LinkedHashSet<>();
     made.forEach(m -> notProved.addAll(proved.against(m)));
-    notProved.addAll(new Proving(books).freshLotsOf(pieces.stream().map(Piece::id).toList()));
+    Proving proving = new Proving(books);
+    proving
+        .overdue(code, pieces.isEmpty() ? null : ForSale.pours(pieces))
+        .ifPresent(notProved::add);
+    notProved.addAll(proving.freshLotsOf(pieces.stream().map(Piece::id).toList()));
     SaleGate gate =
         new SaleGate(
             missing,

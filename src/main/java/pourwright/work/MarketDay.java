@@ -121,6 +121,11 @@ public final class MarketDay {
           String.join("; ", missing),
           "take what is there; held, resting and picked ones do not count");
     }
+    Outcome<Order> notProved =
+        ForSale.refusal(books, found.values().stream().flatMap(List::stream).toList());
+    if (notProved != null) {
+      return notProved;
+    }
     Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, pack.name()));
     List<OrderLine> lines =
         take.entrySet().stream()

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.BatchKind;
 import pourwright.burn.ProofRule;
 import pourwright.burn.TestSample;
@@ -94,7 +97,77 @@ public final class Proving {
 
   /** What is still missing before a version may be declared proved, in sentences. */
   public List<String> missing(String candle, int version) {
-    return rule().missing(standing(candle, version));
+    List<String> missing = new ArrayList<>(rule().missing(standing(candle, version)));
+    overdue(candle).ifPresent(missing::add);
+    return missing;
+  }
+
+  /**
+   * The burn of one candle of every so many pours, by candle: those of which it is due or overdue,
+   * each with its sentence.
+   */
+  public Map<String, Checked> checkBurns() {
+    ProofRule rule = rule();
+    Map<String, Checked> due = new TreeMap<>();
+    books
+        .burns()
+        .poursSinceBurnt(null)
+        .forEach((candle, pours) -> checked(rule, pours.size()).ifPresent(c -> due.put(candle, c)));
+    return due;
+  }
+
+  /**
+   * A check burn that is due.
+   *
+   * @param overdue true when another pour was made without it, so that the word waits
+   * @param sentence what is to be done
+   */
+  public record Checked(boolean overdue, String sentence) {}
+
+  private static Optional<Checked> checked(ProofRule rule, int pours) {
+    return switch (rule.checkBurn(pours)) {
+      case NOT_YET -> Optional.empty();
+      case DUE ->
+          Optional.of(
+              new Checked(
+                  false,
+                  pours
+                      + " pours since one was burnt: burn one candle of the latest before the next"
+                      + " pour"));
+      case OVERDUE ->
+          Optional.of(
+              new Checked(
+                  true,
+                  "its check burn is overdue: "
+                      + pours
+                      + " pours since one was burnt, your rule says one candle of every "
+                      + rule.thenEveryPour()));
+    };
+  }
+
+  /** Why the word on a candle waits for its check burn; empty where none is overdue. */
+  Optional<String> overdue(String candle) {
+    return overdue(candle, null);
+  }
+
+  /**
+   * Why the word on what came out of some pours of a candle waits for a check burn. One candle of
+   * every so many pours is burnt: pours up to that one are sold meanwhile, later ones wait until it
+   * has passed.
+   *
+   * @param pours numbers of batches, or null for the design with all its pours
+   */
+  Optional<String> overdue(String candle, @Nullable Collection<Long> pours) {
+    List<Long> since = books.burns().poursSinceBurnt(candle).getOrDefault(candle, List.of());
+    ProofRule rule = rule();
+    Optional<Checked> checked = checked(rule, since.size()).filter(Checked::overdue);
+    if (checked.isEmpty()
+        || (pours != null
+            && since.subList(rule.thenEveryPour(), since.size()).stream()
+                .noneMatch(pours::contains))) {
+      return Optional.empty();
+    }
+    return checked.map(Checked::sentence);
   }
 
   /**

@@ -20,6 +20,8 @@ public enum Reason {
   BATCH_IS_FINISHED,
   /** The piece cannot make that move. */
   PIECE_IS_NOT_THERE_YET,
+  /** No word for sale stands behind the candle. */
+  NOT_PROVED_FOR_SALE,
   /** The vessel was not proved tight. */
   VESSEL_IS_NOT_PROVED_TIGHT,
   /** Another version was saved in the meantime. */

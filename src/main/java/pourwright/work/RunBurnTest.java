@@ -18,6 +18,7 @@ public final class RunBurnTest {
   private static final String BEGAN = "began a burn test";
   private static final String LIT = "lit a sample";
   private static final String LOOKED = "looked at a flame";
+  private static final String LOGGED = "read a log of a flame in";
   private static final String ENDED = "put a sample out";
   private static final String CLOSED = "closed a burn test";
   private static final String WORD = "gave a word on a design";
@@ -160,6 +161,24 @@ public final class RunBurnTest {
           return Turn.done(deed, turn.books().burns().append(cycle, look, deed));
         },
         (books, deed) -> Doing.known(books.burns().ofDeed(deed.id()).stream().findFirst(), deed));
+  }
+
+  /** Writes down a whole log of a cycle, in one deed; {@link BurnLog} reads it. */
+  public Outcome<List<BurnTest.Seen>> log(Act act, long cycle, List<BurnTest.Look> looks) {
+    return doing.once(
+        act,
+        LOGGED,
+        turn -> {
+          if (turn.books().burns().cycle(cycle).isEmpty()) {
+            return Doing.notOnFile("cycle " + cycle);
+          }
+          Deed deed =
+              turn.deed(
+                  Subject.of(Subject.Kind.BURN_TEST, turn.books().burns().testOfCycle(cycle)));
+          return Turn.done(
+              deed, looks.stream().map(l -> turn.books().burns().append(cycle, l, deed)).toList());
+        },
+        (books, deed) -> books.burns().ofDeed(deed.id()));
   }
 
   /** Puts a sample out. */

@@ -19,6 +19,7 @@ public final class Studio {
   private final Doing doing;
   private final AttachmentFiles files;
   private volatile Runnable copying = () -> {};
+  private volatile KeptResults results = KeptResults.NONE;
 
   /** Takes a delivery in. */
   public final ReceiveLot receiveLot;
@@ -206,6 +207,16 @@ public final class Studio {
   /** Attached files. */
   public AttachmentFiles files() {
     return files;
+  }
+
+  /** Says where computed results are kept; without it they are computed again. */
+  public void keepResultsIn(KeptResults place) {
+    this.results = place;
+  }
+
+  /** Computed results. */
+  public KeptResults results() {
+    return results;
   }
 
   /** The history, newest first. */

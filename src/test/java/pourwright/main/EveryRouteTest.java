@@ -215,6 +215,7 @@ class EveryRouteTest extends BrowserTest {
         studio.look(
             books ->
                 books.recalls().counts("Rested").keySet().stream()
+                    .filter(code -> books.burns().proof(code, 1).isPresent())
                     .filter(
                         code ->
                             books.recalls().standing(code, "Rested", 50).stream()

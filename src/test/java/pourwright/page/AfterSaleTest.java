@@ -32,6 +32,7 @@ import pourwright.work.LabelReader;
 import pourwright.work.Outcome;
 import pourwright.work.Reason;
 import pourwright.work.RecordAfterSale;
+import pourwright.work.Signed;
 import pourwright.work.Studio;
 import pourwright.work.WorkPlan;
 
@@ -57,7 +58,11 @@ class AfterSaleTest extends BrowserTest {
   }
 
   private List<Piece> candles(String candle, int count, String scent) {
-    return workshop.candles(candle, "soft-a", workshop.vessels("bollard", count), scent, 10);
+    List<Piece> made =
+        workshop.candles(
+            candle, "soft-a", workshop.vessels(candle.split("-", 2)[0], count), scent, 10);
+    Signed.forSale(studio, candle);
+    return made;
   }
 
   private Outcome<List<Piece>> move(long piece, PieceStep step, @Nullable Long line) {

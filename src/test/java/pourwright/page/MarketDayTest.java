@@ -32,6 +32,7 @@ import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
 import pourwright.work.Recall;
 import pourwright.work.SaveCard;
+import pourwright.work.Signed;
 import pourwright.work.Studio;
 import pourwright.work.Subject;
 
@@ -60,6 +61,7 @@ class MarketDayTest extends BrowserTest {
       studio.saveCard.run(workshop.act(), SaveCard.Request.of(Drawers.CANDLE, code, 0, card));
       studio.saveSetting.run(workshop.act(), "slate.price." + code, "20.00");
       workshop.candles(code, "soft-a", vessels.subList(3 * i, 3 * i + 3), "", 0);
+      Signed.forSale(studio, code);
     }
   }
 
@@ -154,6 +156,7 @@ class MarketDayTest extends BrowserTest {
   void theMarksThatWereReadComeHomeAndAHeldOneThatWasSoldIsSaid() {
     List<Piece> pieces =
         workshop.candles("cog-fig", "soft-a", workshop.vessels("cog", 3), "scent-fig", 5);
+    Signed.forSale(studio, "cog-fig");
     Order order = pack("Market 2026-03-09 Pier", Map.of("cog-fig", 3));
     long line = studio.look(b -> b.orders().lineIds(order.number()).values().iterator().next());
     studio.placeHold.run(

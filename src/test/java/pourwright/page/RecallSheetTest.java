@@ -23,6 +23,7 @@ import pourwright.order.OrderState;
 import pourwright.work.AdvancePieces;
 import pourwright.work.Customer;
 import pourwright.work.Recall;
+import pourwright.work.Signed;
 import pourwright.work.Studio;
 
 /** A scent lot turns out bad after candles of it were sold. */
@@ -45,6 +46,7 @@ class RecallSheetTest extends BrowserTest {
     List<Piece> vessels = workshop.vessels("bollard", 5);
     made = pour(vessels.subList(0, 3), true);
     pour(vessels.subList(3, 5), false);
+    Signed.forSale(studio, "bollard-rain");
     OrderLine line = new OrderLine("=A-7", "bollard-rain", 1, 2, null, null);
     studio.customers.put(workshop.act(), Customer.named("c7", "Ada Quay"));
     studio.orders.take(

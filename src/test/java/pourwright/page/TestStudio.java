@@ -8,6 +8,7 @@ import java.util.Set;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.SecretsFile;
 import pourwright.store.HashedFiles;
+import pourwright.store.ResultFiles;
 import pourwright.store.SqliteStore;
 import pourwright.store.StudioFolder;
 import pourwright.work.Studio;
@@ -25,6 +26,7 @@ public final class TestStudio {
   public static Desk desk(Path folder, Clock clock) {
     StudioFolder data = new StudioFolder(folder);
     Studio studio = new Studio(SqliteStore.open(data).unitOfWork(), clock, new HashedFiles(data));
+    studio.keepResultsIn(new ResultFiles(data));
     return new Desk(studio, clock, ZoneOffset.UTC, Locale.UK);
   }
 

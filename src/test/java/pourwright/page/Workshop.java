@@ -107,13 +107,23 @@ final class Workshop {
                 new Price(4000, "EUR")));
   }
 
+  /** The mix that the candles in a vessel ask for. */
+  private String mixOf(String vessel) {
+    return desk.studio().look(b -> b.cards().all(Drawers.CANDLE)).stream()
+        .map(c -> c.body())
+        .filter(c -> c.vessel().equals(vessel))
+        .map(CandleDesign::mix)
+        .findFirst()
+        .orElse("grey");
+  }
+
   /** Vessels cast, hardened, dry and proved wax-tight. */
   List<Piece> vessels(String vessel, int count) {
     var studio = desk.studio();
     var plan =
         new BatchPlan(
             BatchKind.CAST,
-            "grey",
+            mixOf(vessel),
             1,
             List.of(new BatchPlan.Makes(vessel, 1, count, vessel + "-mold")),
             List.of(),

@@ -31,6 +31,7 @@ import pourwright.work.FinishPour;
 import pourwright.work.MoneyFact;
 import pourwright.work.Outcome;
 import pourwright.work.ReceiveLot;
+import pourwright.work.Signed;
 import pourwright.work.WriteOff;
 
 /**
@@ -92,6 +93,7 @@ class BookkeepingTest {
     bench.studio.orders.take(
         Bench.act(), new Order("A-1", "shop", null, OrderState.OPEN, List.of(line)));
     long lineId = bench.studio.look(b -> b.orders().lineIds("A-1").get(line.key()));
+    Signed.forSale(bench.studio, "rain");
     advance(candles.subList(0, 1), PieceStep.PICKED, lineId);
     advance(candles.subList(0, 1), PieceStep.SOLD, null);
     advance(candles.subList(1, 2), PieceStep.GIVEN, null);

@@ -46,6 +46,7 @@ import pourwright.work.ReceiveLot;
 import pourwright.work.RecordStep;
 import pourwright.work.RunBurnTest;
 import pourwright.work.SaveCard;
+import pourwright.work.Signed;
 import pourwright.work.Studio;
 import pourwright.work.Subject;
 import pourwright.work.WriteOff;
@@ -324,6 +325,8 @@ abstract class BooksContract {
     assertThat(reason(studio.advancePieces.run(act(), pick)))
         .isEqualTo(Reason.PIECE_IS_NOT_THERE_YET);
     advance(ids(candles), PieceStep.RESTED);
+    assertThat(reason(studio.advancePieces.run(act(), pick))).isEqualTo(Reason.NOT_PROVED_FOR_SALE);
+    Signed.forSale(studio, "rain-bollard");
     studio.advancePieces.run(act(), pick);
     assertThat(see(b -> b.orders().filled(List.of(line))).it()).isEqualTo(Map.of(line, 2));
 

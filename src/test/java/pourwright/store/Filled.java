@@ -22,6 +22,7 @@ import pourwright.work.FinishPour;
 import pourwright.work.Reading;
 import pourwright.work.RecordStep;
 import pourwright.work.RunBurnTest;
+import pourwright.work.Signed;
 import pourwright.work.Subject;
 
 /** Fills a studio with a little of everything, by the use cases and nothing else. */
@@ -94,6 +95,7 @@ final class Filled {
     bench.studio.orders.take(
         Bench.act(), new Order("1001", "shop", "c1", OrderState.OPEN, List.of(line)));
     long lineId = bench.studio.look(b -> b.orders().lineIds("1001").get(line.key()));
+    Signed.forSale(bench.studio, "rain");
     bench.studio.advancePieces.run(
         Bench.act(), new AdvancePieces.Request(ids.subList(0, 1), PieceStep.PICKED, null, lineId));
   }

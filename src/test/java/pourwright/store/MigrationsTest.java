@@ -35,6 +35,8 @@ class MigrationsTest {
           Map.entry("sqlite/V0029__money.sql", "aef941901dbfd55d"),
           Map.entry("postgresql/V0030__after_sale.sql", "06a70b1bf61e9060"),
           Map.entry("sqlite/V0030__after_sale.sql", "79be0a34bc5f0ff4"),
+          Map.entry("postgresql/V0055__poured.sql", "9937d67808b17dfb"),
+          Map.entry("sqlite/V0055__poured.sql", "f49842a26085bbb0"),
           Map.entry("postgresql/V0070__step_clock.sql", "333f1025d85f29c7"),
           Map.entry("sqlite/V0070__step_clock.sql", "eefc409007745d95"));
 
@@ -100,6 +102,7 @@ class MigrationsTest {
         "DROP INDEX piece_now_latest",
         "DROP INDEX piece_event_scrapped",
         "DROP INDEX piece_event_graded",
+        "DROP INDEX piece_event_poured",
         "DROP TRIGGER movement_balance");
     dropGuards(folder.database());
     try (SqliteStore store = SqliteStore.open(folder)) {

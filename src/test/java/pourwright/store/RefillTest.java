@@ -20,6 +20,7 @@ import pourwright.work.FinishPour;
 import pourwright.work.Outcome;
 import pourwright.work.RecordStep;
 import pourwright.work.RefillVessel;
+import pourwright.work.Signed;
 
 /** A vessel that comes back empty: cleared, a new mark, filled again, three times at most. */
 class RefillTest {
@@ -82,6 +83,7 @@ class RefillTest {
             new FinishPour.Request(
                 pour.id(), List.of(new FinishPour.Filled("rain", List.of(vessel))), List.of()));
     assertThat(filled.isDone()).as(filled.toString()).isTrue();
+    Signed.forSale(bench.studio, "rain");
     move(vessel, PieceStep.RESTING, PieceStep.RESTED, PieceStep.SOLD, PieceStep.CAME_BACK);
   }
 

@@ -19,7 +19,6 @@ import pourwright.work.Outcome;
 
 /** A candle that burns: readings, what they ask for, and putting it out. */
 final class BurningRoutes {
-  private static final String NUMBER = "-?\\d{1,6}(\\.\\d{1,6})?";
   private static final String PLAIN_END = "end of its cycle";
   private final Desk desk;
   private final TestViews views;
@@ -32,7 +31,6 @@ final class BurningRoutes {
   void addTo(RoutesConfig routes) {
     routes.get("/shelf/cycle/{id}", this::show);
     routes.post("/shelf/cycle/{id}/look", this::look);
-    routes.post("/shelf/cycle/{id}/log", this::log);
     routes.post("/shelf/cycle/{id}/out", this::out);
   }
 
@@ -53,59 +51,6 @@ final class BurningRoutes {
     }
     Outcome<BurnTest.Seen> outcome = desk.studio().burnTests.look(act.get(), id, look);
     Show.done(http, said(outcome, look), "/shelf/cycle/" + id);
-  }
-
-  /** A log of a scale or a thermometer: minute and value on each line. */
-  private void log(Context http) {
-    long id = ShelfPlace.number(http.pathParam("id"));
-    Form form = Form.of(http);
-    Optional<String> what =
-        form.choice("what", "mass, wall or underside", List.of("mass_g", "wall_c", "base_c"));
-    List<double[]> lines = new ArrayList<>();
-    int number = 0;
-    for (String line : form.text("lines", "the lines of the log").lines().toList()) {
-      number++;
-      String[] cells = line.strip().split("[;,\\t ]+", -1);
-      if (cells.length == 2 && cells[0].matches(NUMBER) && cells[1].matches(NUMBER)) {
-        lines.add(new double[] {Double.parseDouble(cells[0]), Double.parseDouble(cells[1])});
-      } else if (number > 1) {
-        form.complain("lines", "Line " + number + " is not a minute and a value: " + line);
-      }
-    }
-    Optional<Act> act = form.act(http, "from a log");
-    if (!form.ok() || act.isEmpty() || what.isEmpty()) {
-      Show.again(http, "shelf/cycle.jte", views.cycle(id, form).orElseThrow(NotFoundResponse::new));
-      return;
-    }
-    Said said = Said.done(lines.size() + " readings recorded from the log.");
-    for (int i = 0; i < lines.size(); i++) {
-      Act each = new Act(act.get().by(), act.get().requestKey() + "-" + i, "from a log");
-      if (desk.studio().burnTests.look(each, id, logged(what.get(), lines.get(i)))
-          instanceof Outcome.Refused<BurnTest.Seen> refused) {
-        said = Said.refused(refused);
-      }
-    }
-    Show.done(http, said, "/shelf/cycle/" + id);
-  }
-
-  private static BurnTest.Look logged(String what, double[] at) {
-    return new BurnTest.Look(
-        at[0],
-        what.equals("mass_g") ? Double.valueOf(at[1]) : null,
-        null,
-        null,
-        null,
-        null,
-        what.equals("wall_c") ? Double.valueOf(at[1]) : null,
-        what.equals("base_c") ? Double.valueOf(at[1]) : null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        "from a log");
   }
 
   private static Said said(Outcome<BurnTest.Seen> outcome, BurnTest.Look look) {

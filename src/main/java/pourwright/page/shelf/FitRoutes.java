@@ -124,7 +124,7 @@ final class FitRoutes {
   }
 
   /** The vessel of a candle as a simulation takes it: even wall and base from its drawing. */
-  private static Optional<Vessel> vessel(Books books, String code, double k, double density) {
+  static Optional<Vessel> vessel(Books books, String code, double k, double density) {
     Optional<CandleDesign> candle =
         books.cards().current(Drawers.CANDLE, code).map(CardVersion::body);
     return candle

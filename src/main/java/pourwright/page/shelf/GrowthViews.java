@@ -40,7 +40,7 @@ final class GrowthViews {
   }
 
   /** Widest way across the cavity, mm. */
-  private static Optional<Double> opening(Books books, CandleDesign design) {
+  static Optional<Double> opening(Books books, CandleDesign design) {
     return books
         .cards()
         .current(Drawers.VESSEL, design.vessel())

@@ -2,7 +2,9 @@ package pourwright.page.shelf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pourwright.burn.ProofRule;
 import pourwright.card.CandleDesign;
 import pourwright.page.Desk;
@@ -42,11 +44,12 @@ final class ProofViews {
   /** What was said of each design, without asking what changed since: enough for a glance. */
   List<ShelfPage.Line> words() {
     List<ShelfPage.Line> lines = new ArrayList<>();
+    Map<String, Proving.Checked> due = proving.checkBurns();
     for (CardVersion<CandleDesign> card : books.cards().all(Drawers.CANDLE)) {
       Optional<BurnTest.Proof> word = latest(card.code(), card.version());
       lines.add(
           word.isPresent()
-              ? said(title(card), word.get())
+              ? checked(said(title(card), word.get()), word.get(), due.get(card.code()))
               : new ShelfPage.Line("", title(card), "no word given yet", "not proved", "plain"));
     }
     return lines;
@@ -63,13 +66,27 @@ final class ProofViews {
 
   private List<ShelfPage.Line> designs() {
     List<ShelfPage.Line> lines = new ArrayList<>();
+    Map<String, Proving.Checked> due = proving.checkBurns();
     for (CardVersion<CandleDesign> card : books.cards().all(Drawers.CANDLE)) {
-      lines.add(design(card));
+      lines.add(design(card, due));
     }
     return lines;
   }
 
-  private ShelfPage.Line design(CardVersion<CandleDesign> card) {
+  /** A candle that is proved, with the check burn that is due. */
+  private static ShelfPage.Line checked(
+      ShelfPage.Line said, BurnTest.Proof word, Proving.@Nullable Checked due) {
+    return due == null || !word.proved()
+        ? said
+        : new ShelfPage.Line(
+            "/shelf/new",
+            said.title(),
+            said.detail() + " · " + due.sentence(),
+            due.overdue() ? "waits for a check burn" : "check burn due",
+            due.overdue() ? "stop" : "warn");
+  }
+
+  private ShelfPage.Line design(CardVersion<CandleDesign> card, Map<String, Proving.Checked> due) {
     Optional<BurnTest.Proof> word = latest(card.code(), card.version());
     if (word.isEmpty()) {
       String missing = String.join(", ", proving.missing(card.code(), card.version()));
@@ -79,7 +96,7 @@ final class ProofViews {
     ShelfPage.Line said = said(title(card), word.get());
     List<String> changes = word.get().proved() ? proving.changes(card.code()) : List.of();
     return changes.isEmpty()
-        ? said
+        ? checked(said, word.get(), due.get(card.code()))
         : new ShelfPage.Line(
             "",
             said.title(),

@@ -10,13 +10,18 @@ import java.util.Optional;
 import pourwright.burn.Band;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
+import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 
 /** Simulations: ask, follow, cancel, look at any moment of one. */
 final class RunRoutes {
-  private final Runs runs = new Runs();
+  private final Runs runs;
+
+  RunRoutes(Desk desk) {
+    this.runs = new Runs(desk.studio().results());
+  }
 
   void addTo(RoutesConfig routes) {
     routes.get(

@@ -1,6 +1,7 @@
 package pourwright.page.shelf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,18 @@ import pourwright.burn.Burn;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
 import pourwright.burn.Simulation;
+import pourwright.work.KeptResults;
 
-/** Simulations in the background, one after the other; the same question is answered once. */
+/**
+ * Simulations in the background, one after the other; the same question is answered once, also
+ * after the studio was closed and opened again.
+ */
 final class Runs {
   private static final int KEPT = 20;
+
+  /** Part of every question: raised whenever the same question gets another answer. */
+  private static final String MODEL = "model 1: ";
+
   private static final int BAND_SAMPLES = 24;
 
   private final ExecutorService worker =
@@ -27,7 +36,13 @@ final class Runs {
             return thread;
           });
   private final Map<Long, Run> runs = new LinkedHashMap<>();
+  private final KeptResults kept;
+  private boolean known;
   private long last;
+
+  Runs(KeptResults kept) {
+    this.kept = kept;
+  }
 
   /** One simulation: what was asked, how far it is, what it came to. */
   static final class Run {
@@ -72,6 +87,16 @@ final class Runs {
       return Optional.ofNullable(band);
     }
 
+    /** A run that was finished before the studio was last opened. */
+    private static Run of(RunFile file) {
+      Run run = new Run(file.id(), file.question(), file.title());
+      run.frames.addAll(file.frames());
+      run.share = 1;
+      run.band = file.band();
+      run.result = file.result();
+      return run;
+    }
+
     boolean isRunning() {
       return result == null && trouble.isEmpty();
     }
@@ -90,13 +115,18 @@ final class Runs {
       return !cancelled;
     }
 
-    private void go(Burn burn) {
+    private void go(Burn burn, KeptResults kept) {
       try {
         BurnResult plain = Simulation.run(burn, this::keep);
         if (!cancelled && plain.effort().axisymmetric()) {
           band = Band.of(burn, BAND_SAMPLES, id, () -> !cancelled);
         }
         result = plain;
+        if (!cancelled) {
+          kept.keep(
+              RunFile.name(question),
+              new RunFile(id, question, title, frames(), plain, band).bytes());
+        }
       } catch (RuntimeException e) {
         trouble = "it could not be computed: " + e.getMessage();
       }
@@ -104,13 +134,28 @@ final class Runs {
   }
 
   /** Starts a run, or finds the one that answers the same question. */
-  synchronized Run start(String question, String title, Burn burn) {
+  synchronized Run start(String asked, String title, Burn burn) {
+    remember();
+    String question = MODEL + asked;
     for (Run run : runs.values()) {
       if (run.question.equals(question) && !run.isCancelled() && run.trouble().isEmpty()) {
         return run;
       }
     }
-    Run run = new Run(++last, question, title);
+    Optional<Run> before =
+        kept.read(RunFile.name(question))
+            .flatMap(RunFile::of)
+            .filter(f -> f.question().equals(question))
+            .map(Run::of);
+    if (before.isPresent()) {
+      return put(before.get());
+    }
+    Run run = put(new Run(++last, question, title));
+    worker.execute(() -> run.go(burn, kept));
+    return run;
+  }
+
+  private Run put(Run run) {
     runs.put(run.id, run);
     if (runs.size() > KEPT) {
       Long oldest = runs.keySet().iterator().next();
@@ -119,15 +164,35 @@ final class Runs {
         gone.cancel();
       }
     }
-    worker.execute(() -> run.go(burn));
     return run;
   }
 
+  /** Looks once for what was computed before the studio was last opened. */
+  private void remember() {
+    if (known) {
+      return;
+    }
+    known = true;
+    List<Run> before = new ArrayList<>();
+    for (String name : kept.newestFirst()) {
+      if (before.size() < KEPT) {
+        kept.read(name).flatMap(RunFile::of).map(Run::of).ifPresent(before::add);
+      }
+    }
+    before.sort(Comparator.comparingLong((Run r) -> r.id));
+    for (Run run : before) {
+      put(run);
+      last = Math.max(last, run.id);
+    }
+  }
+
   synchronized Optional<Run> run(long id) {
+    remember();
     return Optional.ofNullable(runs.get(id));
   }
 
   synchronized List<Run> newestFirst() {
+    remember();
     List<Run> all = new ArrayList<>(runs.values());
     java.util.Collections.reverse(all);
     return all;

@@ -43,7 +43,7 @@ public final class ShelfPlace implements Place {
     this.desk = desk;
     this.views = new TestViews(desk);
     this.burning = new BurningRoutes(desk, views);
-    this.runs = new RunRoutes();
+    this.runs = new RunRoutes(desk);
   }
 
   @Override
@@ -71,8 +71,10 @@ public final class ShelfPlace implements Place {
     routes.post("/shelf/test/{id}/close", this::close);
     routes.post("/shelf/test/{id}/word", this::word);
     burning.addTo(routes);
+    new LogRoutes(desk, views).addTo(routes);
     runs.addTo(routes);
     new NextRoutes(desk).addTo(routes);
+    new CompareRoutes(desk).addTo(routes);
     new RuleRoutes(desk).addTo(routes);
     new FitRoutes(desk).addTo(routes);
   }

@@ -11,6 +11,7 @@ import pourwright.burn.BurningWick;
 import pourwright.burn.Flame;
 import pourwright.burn.Room;
 import pourwright.burn.Vessel;
+import pourwright.card.WickPlan;
 import pourwright.heat.Melting;
 import pourwright.page.Form;
 import pourwright.quantity.OutOfRange;
@@ -25,6 +26,9 @@ import pourwright.shape.Solid;
 final class SimulationForm {
   /** A usual wax with its net heat of combustion in J/kg. */
   private record Usual(String words, Melting melting, double combustion) {}
+
+  /** Enough to choose between wicks; depth is good to a quarter. */
+  private static final double COARSE_MM = 5;
 
   private static final Map<String, Usual> WAXES = waxes();
 
@@ -122,7 +126,17 @@ final class SimulationForm {
               wicks.get(),
               v[8],
               usualWax(wax.get()).words);
-      String key = outline.get() + wax.get() + wicks.get() + java.util.Arrays.toString(v);
+      String key =
+          outline.get()
+              + java.util.Arrays.toString(v)
+              + burn.vessel().stuff()
+              + burn.wax()
+              + burn.across()
+              + burn.upright()
+              + burn.wicks()
+              + burn.flame()
+              + burn.room()
+              + burn.fineness();
       return Optional.of(new Question(burn, title, key));
     } catch (OutOfRange e) {
       form.complain("fill", e.sentence() + ": " + e.hint() + ".");
@@ -142,6 +156,32 @@ final class SimulationForm {
         new Flame(usual.combustion, .2, .95, 25, 4, 7.5),
         new Room(roomAndHours[0], .95, Room.Convection.usual()),
         Burn.Fineness.of(roomAndHours[1], 3.75, 900, Burn.Solver.AXISYMMETRIC).withSharp(true));
+  }
+
+  /** A cycle of any candle of the books with its wicks at so many grams an hour each. */
+  static Burn candle(Vessel vessel, String wax, WickPlan plan, double gramsPerHour) {
+    Burn round = candle(vessel, wax, gramsPerHour, new double[] {21, 4});
+    if (plan.count() == 1 && vessel.cavity().bottom() instanceof Circle) {
+      return round;
+    }
+    List<BurningWick> wicks = new ArrayList<>();
+    double length = vessel.cavity().bottom().lengthMm();
+    for (int i = 0; i < plan.count(); i++) {
+      boolean placed = plan.positionsMm().size() == plan.count();
+      double x =
+          placed ? plan.positionsMm().get(i).get(0) : length * ((i + .5) / plan.count() - .5);
+      double y = placed ? plan.positionsMm().get(i).get(1) : 0;
+      wicks.add(new BurningWick(x, y, gramsPerHour));
+    }
+    return new Burn(
+        vessel,
+        round.wax(),
+        round.across(),
+        round.upright(),
+        wicks,
+        round.flame(),
+        round.room(),
+        Burn.Fineness.of(4, COARSE_MM, 900, Burn.Solver.THREE_D).withSharp(true));
   }
 
   private static Usual usualWax(String code) {

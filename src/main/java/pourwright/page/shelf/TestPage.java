@@ -16,6 +16,7 @@ import pourwright.page.Form;
  * @param limits the limits it is judged by, each with its source
  * @param plots readings over time
  * @param growth how each sample's pool grows and how long it may still burn, in sentences
+ * @param logged cycles that a log can be read in for: number and words
  * @param photos kept with the test: address and words
  * @param word what was said for or against the design, or an empty string
  * @param mayProve whether the test was closed as passed
@@ -33,18 +34,12 @@ public record TestPage(
     List<List<String>> limits,
     List<Plot> plots,
     List<String> growth,
+    List<List<String>> logged,
     List<List<String>> photos,
     String word,
     boolean mayProve,
     String rule,
     List<String> missing) {
-
-  /** Initials are asked for once a page; forms below the first take those of the device. */
-  public TestPage with(Form other) {
-    return new TestPage(
-        other, id, title, lines, open, samples, verdict, limits, plots, growth, photos, word,
-        mayProve, rule, missing);
-  }
 
   /**
    * A candle under test.

@@ -2,6 +2,7 @@ package pourwright.page.shelf;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -142,6 +143,7 @@ final class TestViews {
         limits(rules(test)),
         plots(samples),
         GrowthViews.of(books, test, samples),
+        logged(samples),
         books.attachments().of(Subject.of(Subject.Kind.BURN_TEST, test.id())).stream()
             .map(a -> List.of("/files/" + a.id(), a.name() + ", " + desk.dayAndTime(a.at())))
             .toList(),
@@ -151,6 +153,27 @@ final class TestViews {
         closed != null && closed.verdict().equals("pass"),
         ProofViews.rule(books),
         new Proving(books).missing(test.candle(), test.candleVersion()));
+  }
+
+  /** Cycles that a log may belong to, the latest first. */
+  private List<List<String>> logged(List<TestReader.Sample> samples) {
+    List<TestReader.Burnt> all = new ArrayList<>();
+    samples.forEach(s -> all.addAll(s.cycles()));
+    all.sort(Comparator.comparing((TestReader.Burnt b) -> b.cycle().litAt()).reversed());
+    Map<Long, String> labels = new LinkedHashMap<>();
+    samples.forEach(s -> labels.put(s.sample().id(), s.sample().label()));
+    return all.stream()
+        .map(TestReader.Burnt::cycle)
+        .map(
+            c ->
+                List.of(
+                    String.valueOf(c.id()),
+                    labels.get(c.sample())
+                        + ", cycle "
+                        + c.number()
+                        + ", "
+                        + desk.dayAndTime(c.litAt())))
+        .toList();
   }
 
   private TestPage.VerdictView verdict(Verdict verdict, int samples) {

@@ -5,18 +5,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Piece;
+import pourwright.batch.PieceStep;
 import pourwright.burn.CycleKind;
 import pourwright.burn.NextTest;
 import pourwright.card.CandleDesign;
+import pourwright.order.Order;
+import pourwright.order.OrderLine;
+import pourwright.order.OrderState;
+import pourwright.work.AdvancePieces;
 import pourwright.work.BurnTest;
 import pourwright.work.Drawers;
+import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
 import pourwright.work.Proving;
+import pourwright.work.Reason;
 import pourwright.work.RunBurnTest;
+import pourwright.work.Signed;
 import pourwright.work.WickCandidates;
 
 /** A word for sale stands on her rule; a change asks for a new test, a new lot for a check burn. */
@@ -187,6 +196,88 @@ class ProofGateTest {
     }
     tests.close(press.act(), test.id(), "pass", "in a hurry").made();
     assertThat(lives()).isEqualTo(before);
+  }
+
+  private Outcome<List<Piece>> pick(List<Piece> pieces) {
+    String number = "O-" + pieces.get(0).id();
+    OrderLine line = new OrderLine(number, press.candle.code(), 1, pieces.size(), null, null);
+    press.studio.orders.take(
+        press.act(), new Order(number, "shop", null, OrderState.OPEN, List.of(line)));
+    long id = press.studio.look(b -> b.orders().lineIds(number).get(line.key()));
+    return press.studio.advancePieces.run(
+        press.act(),
+        new AdvancePieces.Request(
+            pieces.stream().map(Piece::id).toList(), PieceStep.PICKED, null, id));
+  }
+
+  private static String refused(Outcome<?> outcome) {
+    assertThat(outcome).isInstanceOf(Outcome.Refused.class);
+    assertThat(((Outcome.Refused<?>) outcome).reason()).isEqualTo(Reason.NOT_PROVED_FOR_SALE);
+    return ((Outcome.Refused<?>) outcome).sentence();
+  }
+
+  /** Nothing leaves as a candle without a word, nor once the word was taken back. */
+  @Test
+  void onlyWhatIsProvedForSaleIsPickedAndSold() {
+    List<Piece> pieces = press.candles(3);
+    assertThat(pick(pieces.subList(0, 1)).isDone()).isTrue();
+    Signed.takeBack(press.studio, press.candle.code(), "the flame was too high");
+    assertThat(refused(pick(pieces.subList(1, 2))))
+        .isEqualTo(
+            press.candle.code()
+                + " is not proved for sale: the word on version 1 of this candle was taken back");
+    assertThat(
+            refused(
+                press.studio.advancePieces.run(
+                    press.act(),
+                    AdvancePieces.Request.of(List.of(pieces.get(0).id()), PieceStep.SOLD))))
+        .contains("was taken back");
+    assertThat(
+            refused(
+                press.studio.market.pack(
+                    press.act(),
+                    new MarketDay.Pack(
+                        "Market quay", press.studio.today(), Map.of(press.candle.code(), 1), 0))))
+        .contains("is not proved for sale");
+    assertThat(
+            press.studio.advancePieces.run(
+                press.act(),
+                AdvancePieces.Request.of(List.of(pieces.get(1).id()), PieceStep.TESTED)))
+        .matches(Outcome::isDone);
+  }
+
+  /** House: then one candle of every 20th pour; every second one here. */
+  @Test
+  void oneCandleOfEverySecondPourIsBurntOrTheWordWaits() {
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "1 1 1 2");
+    List<Piece> one = press.candles(2);
+    assertThat(checks()).isEmpty();
+    List<Piece> two = press.candles(2);
+    assertThat(checks())
+        .containsExactly(
+            "2 pours since one was burnt: burn one candle of the latest before the next pour");
+    assertThat(press.label(two.get(0).mark()).gate().reasons()).isEmpty();
+    List<Piece> three = press.candles(2);
+    String waits =
+        "its check burn is overdue: 3 pours since one was burnt, your rule says one candle of"
+            + " every 2";
+    assertThat(checks()).containsExactly(waits);
+    assertThat(press.label(null).gate().notProved()).contains(waits);
+    assertThat(press.label(two.get(0).mark()).gate().reasons()).isEmpty();
+    assertThat(press.label(three.get(0).mark()).gate().notProved()).containsExactly(waits);
+    assertThat(refused(pick(three.subList(0, 1)))).contains(waits);
+    assertThat(pick(one.subList(0, 1)).isDone()).isTrue();
+    assertThat(((Outcome.Refused<BurnTest.Proof>) sign()).sentence()).contains(waits);
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "1 1 1 3");
+    press.prove(two.subList(1, 2), 1, 4);
+    press.studio.saveSetting.run(press.act(), Proving.RULE, "1 1 1 2");
+    assertThat(checks()).isEmpty();
+    assertThat(pick(three.subList(0, 1)).isDone()).isTrue();
+  }
+
+  private List<String> checks() {
+    return press.studio.look(
+        b -> new Proving(b).checkBurns().values().stream().map(Proving.Checked::sentence).toList());
   }
 
   private int lives() {

@@ -1,0 +1,82 @@
+package pourwright.page.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pourwright.burn.BurnResult;
+import pourwright.page.Form;
+import pourwright.store.ResultFiles;
+import pourwright.store.StudioFolder;
+import pourwright.work.KeptResults;
+
+/** Simulations are answered once, also by a studio that was closed and opened again. */
+class RunsTest {
+  private static SimulationForm.Question question(String hours) {
+    return SimulationForm.read(SimulationForm.usual().with("hours", hours).with("grid", "5"))
+        .orElseThrow();
+  }
+
+  private static Runs.Run ask(Runs runs, SimulationForm.Question q) {
+    return runs.start(q.key(), q.title(), q.burn());
+  }
+
+  private static BurnResult wait(Runs.Run run) {
+    for (int i = 0; i < 3000 && run.isRunning(); i++) {
+      LockSupport.parkNanos(20_000_000);
+    }
+    return run.result().orElseThrow();
+  }
+
+  @Test
+  void theSameQuestionIsNotComputedAgainAfterARestart(@TempDir Path folder) throws Exception {
+    KeptResults kept = new ResultFiles(new StudioFolder(folder));
+    Runs runs = new Runs(kept);
+    Runs.Run first = ask(runs, question("0.2"));
+    BurnResult result = wait(first);
+    assertThat(ask(runs, question("0.2"))).isSameAs(first);
+    for (int i = 0; i < 1000 && kept.newestFirst().isEmpty(); i++) {
+      LockSupport.parkNanos(10_000_000);
+    }
+    Runs opened = new Runs(kept);
+    assertThat(opened.newestFirst()).extracting(r -> r.title).containsExactly(first.title);
+    Runs.Run again = ask(opened, question("0.2"));
+    assertThat(again.isRunning()).isFalse();
+    assertThat(again.id).isEqualTo(first.id);
+    assertThat(again.result().orElseThrow()).isEqualTo(result);
+    assertThat(again.frames()).hasSameSizeAs(first.frames());
+    assertThat(Arrays.deepToString(again.frames().get(0).plan()))
+        .isEqualTo(Arrays.deepToString(first.frames().get(0).plan()));
+    assertThat(again.band().orElseThrow().radiusHighMm())
+        .isEqualTo(first.band().orElseThrow().radiusHighMm());
+    Runs.Run other = ask(opened, question("0.1"));
+    assertThat(other.id).isGreaterThan(first.id);
+    wait(other);
+    Form colder = SimulationForm.usual().with("hours", "0.2").with("grid", "5").with("room", "20");
+    assertThat(SimulationForm.read(colder).orElseThrow().key()).isNotEqualTo(question("0.2").key());
+  }
+
+  @Test
+  void aFileCutShortIsAsIfItHadNeverBeen(@TempDir Path folder) throws Exception {
+    KeptResults kept = new ResultFiles(new StudioFolder(folder));
+    wait(ask(new Runs(kept), question("0.1")));
+    for (int i = 0; i < 1000 && kept.newestFirst().isEmpty(); i++) {
+      LockSupport.parkNanos(10_000_000);
+    }
+    String name = kept.newestFirst().get(0);
+    byte[] whole = kept.read(name).orElseThrow();
+    for (int length : List.of(0, 3, whole.length / 2, whole.length - 9)) {
+      assertThat(RunFile.of(Arrays.copyOf(whole, length))).isEmpty();
+    }
+    Path file = folder.resolve("computed").resolve(name + ".result");
+    Files.write(file, Arrays.copyOf(whole, whole.length / 2));
+    Runs opened = new Runs(kept);
+    assertThat(opened.newestFirst()).isEmpty();
+    assertThat(wait(ask(opened, question("0.1"))).pool()).isNotEmpty();
+  }
+}
