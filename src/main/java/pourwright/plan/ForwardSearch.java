@@ -2,6 +2,7 @@ package pourwright.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,9 +34,17 @@ public final class ForwardSearch implements Planner {
   }
 
   /** What is kept small, in order. */
-  private record Worth(long late, long days) {
+  private record Worth(long late, long touches, long days) implements Comparable<Worth> {
+    @Override
+    public int compareTo(Worth other) {
+      return Comparator.comparingLong(Worth::late)
+          .thenComparingLong(Worth::touches)
+          .thenComparingLong(Worth::days)
+          .compare(this, other);
+    }
+
     boolean better(Worth other) {
-      return late < other.late || (late == other.late && days < other.days);
+      return compareTo(other) < 0;
     }
   }
 
@@ -89,7 +98,10 @@ public final class ForwardSearch implements Planner {
     }
 
     private Worth worth(Plan plan) {
-      return new Worth(plan.tardiness(problem), DayCount.of(problem, plan).sum());
+      return new Worth(
+          plan.tardiness(problem),
+          TouchCount.of(problem, plan).sum(),
+          DayCount.of(problem, plan).sum());
     }
 
     /** Groups on whose end a late goal hangs; all of them when nothing is late. */

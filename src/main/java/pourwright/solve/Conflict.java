@@ -24,7 +24,7 @@ final class Conflict {
   private Conflict(PlanProblem problem, Effort effort) {
     this.relaxed = new Relaxed(problem);
     this.effort = effort;
-    this.deadline = System.nanoTime() + Math.max(effort.limit().toNanos(), 5_000_000_000L);
+    this.deadline = System.nanoTime() + Math.max(effort.limit().toNanos(), 15_000_000_000L);
   }
 
   /** The rules in conflict as sentences. */

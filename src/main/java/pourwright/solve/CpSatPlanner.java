@@ -11,11 +11,13 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import pourwright.plan.ForwardSearch;
+import pourwright.plan.Gathered;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
 import pourwright.plan.PlanChecker;
 import pourwright.plan.PlanProblem;
 import pourwright.plan.Planner;
+import pourwright.plan.TouchCount;
 
 /**
  * The optimal planner. Aims in order of rank: promised dates; when there is a plan to keep to, few
@@ -28,15 +30,21 @@ public final class CpSatPlanner implements Planner {
   private static final int ORDERS_TRIED = 3000;
 
   /** Share of the whole time for the first plan, where that one goes on searching. */
-  private static final double FIRST_SHARE = 0.25;
+  private static final double FIRST_SHARE = 0.15;
 
   /** Share of the time that is left which an aim may take. */
   private static final double SHARE = 0.6;
+
+  /** Share of the time that is left for the goals that are late. */
+  private static final double LATE_SHARE = 0.7;
 
   /** A change of place counts as much as so many minutes of moving. */
   private static final int MINUTES_FOR_A_CHANGE = 60;
 
   private static final String LATE = "minutes late, weighted";
+
+  /** The words for what {@link pourwright.plan.TouchCount} counts. */
+  private static final String TOUCHES = "touches and late hours, minutes";
 
   private static final Duration LEAST = Duration.ofMillis(50);
 
@@ -120,18 +128,17 @@ public final class CpSatPlanner implements Planner {
       if (model.isImpossible()) {
         return impossible();
       }
-      if (byLateGoals()) {
-        furtherAims();
-      } else {
-        Search.Result dates = aim(LATE, model.tardiness());
-        if (dates.impossible()) {
-          return impossible();
-        }
-        if (dates.answered()) {
-          furtherAims();
-        }
+      boolean open = !byLateGoals() && (best.get() == null || timeForTheWhole());
+      if (open && aim(LATE, model.tardiness(), lowest).impossible()) {
+        return impossible();
       }
       Plan plan = best.get();
+      if (plan != null && aims.isEmpty()) {
+        keep(LATE, model.tardiness(), plan.tardiness(problem), lowest);
+      }
+      if (plan != null) {
+        furtherAims();
+      }
       if (plan == null) {
         return new NotFound(List.of("no plan was found in the time given; give it more time"));
       }
@@ -147,7 +154,7 @@ public final class CpSatPlanner implements Planner {
       if (start == null) {
         return false;
       }
-      long end = deadline - (long) ((deadline - System.nanoTime()) * (1 - SHARE));
+      long end = deadline - (long) ((deadline - System.nanoTime()) * (1 - LATE_SHARE));
       LateGoals late = new LateGoals(problem, effort, end, start, this::take);
       late.search();
       Plan found = best.get();
@@ -157,22 +164,54 @@ public final class CpSatPlanner implements Planner {
       if (!late.proven()) {
         return false;
       }
-      aims.add(new Aim(LATE, value, late.bound()));
-      model.model.addLessOrEqual(model.tardiness(), value);
+      keep(LATE, model.tardiness(), value, late.bound());
       stopped |= effort.cancelled().getAsBoolean();
       return true;
+    }
+
+    /** False when so little is left that the whole model would only be read. */
+    private boolean timeForTheWhole() {
+      return deadline - System.nanoTime() > (1 - LATE_SHARE) * effort.limit().toNanos();
+    }
+
+    /** What was reached is a rule for the aims that follow. */
+    private void keep(String words, LinearExprBuilder objective, long value, long bound) {
+      aims.add(new Aim(words, value, bound));
+      model.model.addLessOrEqual(objective, value);
     }
 
     private void furtherAims() {
       Plan keep = effort.hint();
       if (keep != null && !stopped) {
-        aim("change to the plan there was", disturbance(keep));
+        aim("change to the plan there was", disturbance(keep), 0);
       }
       if (DayRules.applies(problem) && !stopped) {
-        aim("days and their length, minutes", DayRules.addTo(model));
+        touches(keep == null);
+      }
+      if (DayRules.applies(problem) && !stopped) {
+        aim("days and their length, minutes", DayRules.addTo(model), 0);
       }
       if (!stopped) {
-        aim("sum of starts, minutes", model.earliness());
+        aim("sum of starts, minutes", model.earliness(), 0);
+      }
+    }
+
+    /** Few touches and short days; where no plan is kept to, from a plan that is laid for them. */
+    private void touches(boolean freely) {
+      LinearExprBuilder touches = TouchRules.addTo(model);
+      Plan known = best.get();
+      if (touches == null || known == null) {
+        return;
+      }
+      long least = Gathered.least(problem);
+      Plan plan = freely ? new GatheredSearch(problem, effort, deadline).from(known) : known;
+      if (!plan.equals(known)) {
+        take(plan);
+      }
+      long value = TouchCount.of(problem, plan).sum();
+      model.model.addGreaterOrEqual(touches, least);
+      if (value <= least || !aim(TOUCHES, touches, least).answered()) {
+        keep(TOUCHES, touches, value, least);
       }
     }
 
@@ -182,7 +221,7 @@ public final class CpSatPlanner implements Planner {
     }
 
     /** Searches for the least of one thing and makes what was reached a rule for what follows. */
-    private Search.Result aim(String words, LinearExprBuilder objective) {
+    private Search.Result aim(String words, LinearExprBuilder objective, long least) {
       Duration left = Duration.ofNanos(deadline - System.nanoTime());
       Duration limit = Duration.ofNanos((long) (left.toNanos() * SHARE));
       if (limit.compareTo(LEAST) < 0) {
@@ -196,14 +235,15 @@ public final class CpSatPlanner implements Planner {
       }
       LinearExpr sum = objective.build();
       Search search = new Search(effort);
+      search.parameters().setCpModelProbingLevel(0);
       Search.Result result =
           search.minimize(model.model, objective, limit, v -> take(model.plan(v)));
       if (result.answered()) {
         take(model.plan(result.values()));
-        aims.add(new Aim(words, result.value(), result.bound()));
+        aims.add(new Aim(words, result.value(), Math.max(least, result.bound())));
         model.model.addLessOrEqual(sum, result.value());
       }
-      stopped |= effort.cancelled().getAsBoolean() || !result.answered();
+      stopped |= effort.cancelled().getAsBoolean();
       return result;
     }
 

@@ -69,8 +69,7 @@ final class LateGoals {
         return;
       }
       bound = Math.max(bound, model.leastTardiness());
-      Search.Result result =
-          new Search(effort).minimize(model.model, model.tardiness(), share(), v -> {});
+      Search.Result result = unprobed().minimize(model.model, model.tardiness(), share(), v -> {});
       bound = Math.max(bound, result.bound());
       if (!result.answered()) {
         return;
@@ -86,6 +85,13 @@ final class LateGoals {
       start = whole;
       grows = goals.addAll(PartOfProblem.late(problem, whole));
     }
+  }
+
+  /** The solver's probing takes longer than the whole search of a part. */
+  private Search unprobed() {
+    Search search = new Search(effort);
+    search.parameters().setCpModelProbingLevel(0);
+    return search;
   }
 
   private boolean over() {

@@ -24,9 +24,9 @@ class ForwardSearchTest {
           .as("seed " + seed)
           .isLessThanOrEqualTo(rule.tardiness(problem));
       if (searched.tardiness(problem) == rule.tardiness(problem)) {
-        assertThat(DayCount.of(problem, searched).sum())
+        assertThat(TouchCount.of(problem, searched).sum())
             .as("seed " + seed)
-            .isLessThanOrEqualTo(DayCount.of(problem, rule).sum());
+            .isLessThanOrEqualTo(TouchCount.of(problem, rule).sum());
       }
     }
   }
