@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import pourwright.shape.Outline;
 import pourwright.shape.Point;
 
 /**
  * An independent and slow way to cover an outline: sample points, wicks moved by chance, kept when
- * the farthest sample comes nearer. Ways round the one inner corner of an L are by closed form.
+ * the farthest sample comes nearer. Ways round the one inner corner of an L are by closed form. The
+ * wicks move freely, or under the product's own rule: as mirror images about an axis, some on it.
  */
 final class Reference {
   private final Outline outline;
@@ -104,33 +106,86 @@ final class Reference {
 
   /** The smallest radius of so many walks of so many tries, on samples that get finer. */
   double best(int count, int starts, int tries) {
+    return best(count, starts, tries, z -> z, new Random(100L * count));
+  }
+
+  /**
+   * The same with a mirror axis through the centroid kept: every split of the wicks into pairs
+   * across it and wicks on it, for each of the axes.
+   *
+   * @param axesDeg directions of the outline's mirror axes that are not alike
+   */
+  double bestEven(int count, List<Double> axesDeg, int starts, int tries) {
     double best = Double.POSITIVE_INFINITY;
-    List<double[]> fine = samples(90);
-    for (int start = 0; start < starts; start++) {
-      Random random = new Random(100L * count + start);
-      double[] z = walk(begun(count, random), samples(24), tries, 0.15, random);
-      z = walk(z, samples(60), tries / 3, 0.01, random);
-      best = Math.min(best, radius(z, fine));
+    for (double deg : axesDeg) {
+      for (int pairs = count / 2; pairs >= 0; pairs--) {
+        int across = pairs;
+        Random random = new Random(1000L * count + pairs);
+        UnaryOperator<double[]> even = z -> mirrored(z, Math.toRadians(deg), across);
+        best = Math.min(best, best(count, starts, tries, even, random));
+      }
     }
     return best;
+  }
+
+  private double best(
+      int count, int starts, int tries, UnaryOperator<double[]> rule, Random random) {
+    double best = Double.POSITIVE_INFINITY;
+    for (int start = 0; start < starts; start++) {
+      double[] z = begun(count, rule, random);
+      if (z.length > 0) {
+        z = walk(z, samples(24), tries, 0.15, rule, random);
+        z = walk(z, samples(60), tries / 3, 0.01, rule, random);
+        best = Math.min(best, radius(z, samples(90)));
+      }
+    }
+    return best;
+  }
+
+  /** The first wicks of the pairs as they are, their images, and all others dropped on the axis. */
+  private static double[] mirrored(double[] z, double axis, int pairs) {
+    double c = Math.cos(axis);
+    double s = Math.sin(axis);
+    double[] even = z.clone();
+    for (int i = 0; i < z.length / 2; i++) {
+      int of = i < 2 * pairs ? i - i % 2 : i;
+      double along = c * z[2 * of] + s * z[2 * of + 1];
+      double aside = i < 2 * pairs ? c * z[2 * of + 1] - s * z[2 * of] : 0;
+      double side = i % 2 == 0 ? aside : -aside;
+      even[2 * i] = c * along - s * side;
+      even[2 * i + 1] = s * along + c * side;
+    }
+    return even;
   }
 
   private double size() {
     return Math.max(outline.lengthMm(), outline.widthMm());
   }
 
-  private double[] begun(int count, Random random) {
-    double[] z = new double[2 * count];
-    for (int wick = 0; wick < count; ) {
-      z[2 * wick] = (random.nextDouble() - 0.5) * size() * 1.2;
-      z[2 * wick + 1] = (random.nextDouble() - 0.5) * size() * 1.2;
-      wick += keeps(Arrays.copyOf(z, 2 * wick + 2)) ? 1 : 0;
+  /** Wicks by chance that keep rule and clearances; none where many throws find none. */
+  private double[] begun(int count, UnaryOperator<double[]> rule, Random random) {
+    double[] z = {};
+    for (int tries = 0; tries < 4000 && z.length < 2 * count; tries++) {
+      double[] more = Arrays.copyOf(z, z.length + 2);
+      more[z.length] = (random.nextDouble() - 0.5) * size() * 1.2;
+      more[z.length + 1] = (random.nextDouble() - 0.5) * size() * 1.2;
+      more = rule.apply(more);
+      if (keeps(more)) {
+        z = more;
+      } else if (tries % 100 == 99) {
+        z = new double[] {};
+      }
     }
-    return z;
+    return z.length == 2 * count ? z : new double[] {};
   }
 
   private double[] walk(
-      double[] from, List<double[]> samples, int tries, double firstStep, Random random) {
+      double[] from,
+      List<double[]> samples,
+      int tries,
+      double firstStep,
+      UnaryOperator<double[]> rule,
+      Random random) {
     double[] z = from;
     double radius = radius(z, samples);
     double step = firstStep * size();
@@ -142,6 +197,7 @@ final class Reference {
           moved[i] += step * random.nextGaussian();
         }
       }
+      moved = rule.apply(moved);
       double r = keeps(moved) ? radius(moved, samples) : Double.POSITIVE_INFINITY;
       if (r < radius) {
         radius = r;
