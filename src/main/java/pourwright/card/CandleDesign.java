@@ -65,6 +65,31 @@ public record CandleDesign(
     boxed = List.copyOf(boxed);
   }
 
+  /** The same candle with its wicks at these places, one for each place. */
+  public CandleDesign withPlaces(List<List<Double>> positionsMm) {
+    WickPlan moved =
+        new WickPlan(
+            wicks.wick(),
+            positionsMm.size(),
+            wicks.cutMm(),
+            wicks.tab(),
+            wicks.sticker(),
+            positionsMm);
+    return new CandleDesign(
+        code,
+        name,
+        vessel,
+        mix,
+        finish,
+        pour,
+        moved,
+        headspaceMm,
+        restDays,
+        piecesPerBox,
+        boxed,
+        note);
+  }
+
   /** Looks up every card and material. */
   public ResolvedCandle resolve(CardBook book) {
     return new ResolvedCandle(

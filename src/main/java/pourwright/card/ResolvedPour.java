@@ -23,6 +23,7 @@ public record ResolvedPour(
     PourCard card, List<Share> waxes, List<Share> fragrances, List<Share> extras) {
 
   private static final Property HOLDS = Property.FRAGRANCE_HELD_OF_TOTAL_FRACTION;
+  private static final Property LEGAL = Property.FRAGRANCE_LEGAL_MAX_OF_TOTAL_FRACTION;
   private static final Property MOST = Property.FRAGRANCE_MAX_OF_TOTAL_FRACTION;
 
   /** A material and its share: of the blend, in all 1; for extras to the wax. */
@@ -96,7 +97,8 @@ public record ResolvedPour(
                         f.material().name(),
                         f.share(),
                         told(f, MOST, 1),
-                        told(f, Property.FLASH_POINT_C, 400)))
+                        told(f, Property.FLASH_POINT_C, 400),
+                        f.material().property(LEGAL).map(Sourced::value).orElse(null)))
             .toList(),
         extras.stream().map(e -> new Blend.Extra(e.material().name(), e.share())).toList(),
         card.load(),
@@ -134,7 +136,12 @@ public record ResolvedPour(
 
   /** Amounts for a net mass in the vessels, with the card's waste and residue. */
   public Melt melt(double netG) {
-    double total = netG * (1 + card.losses().wasteFraction()) + card.losses().residueG();
+    return melt(netG, card.losses().residueG());
+  }
+
+  /** The same with what stays in this very pitcher, in g, added after the waste. */
+  public Melt melt(double netG, double residueG) {
+    double total = netG * (1 + card.losses().wasteFraction()) + residueG;
     Dose dose =
         fragrances.isEmpty() ? new Dose(total, 0) : Dose.ofTotal(total, card.load(), card.loadOf());
     Amounts materials = Amounts.NONE;

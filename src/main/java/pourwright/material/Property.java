@@ -38,6 +38,8 @@ public enum Property {
   FLASH_POINT_C(-40, 400),
   /** Most of a fragrance in the whole candle, from its certificate. */
   FRAGRANCE_MAX_OF_TOTAL_FRACTION(0, 1),
+  /** Legal or standard limit of a fragrance in the whole candle, as its certificate states it. */
+  FRAGRANCE_LEGAL_MAX_OF_TOTAL_FRACTION(0, 1),
   /** Most fragrance a wax holds, on the total. */
   FRAGRANCE_HELD_OF_TOTAL_FRACTION(0, 1),
   /** Where a wax begins to melt. */

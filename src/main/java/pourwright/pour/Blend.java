@@ -19,7 +19,8 @@ import pourwright.quantity.OutOfRange;
  * @param extras dye and additives
  * @param load fragrance load
  * @param of what the load is a share of
- * @param legalMaxOfTotal legal limit for all fragrance on the total, null where none is known
+ * @param legalMaxOfTotal legal limit for all fragrance on the total, beside what is written down of
+ *     each; null where none is known
  */
 public record Blend(
     List<Wax> waxes,
@@ -49,12 +50,26 @@ public record Blend(
    * @param parts parts by mass
    * @param maxOfTotal its own most, on the total, from its certificate; 1 where it is not limited
    * @param flashPointC its flash point
+   * @param legalOfTotal its legal or standard limit, on the total; null where none is written down
    */
-  public record Fragrance(String name, double parts, double maxOfTotal, double flashPointC) {
+  public record Fragrance(
+      String name,
+      double parts,
+      double maxOfTotal,
+      double flashPointC,
+      @Nullable Double legalOfTotal) {
+    /** A fragrance whose legal limit is not written down. */
+    public Fragrance(String name, double parts, double maxOfTotal, double flashPointC) {
+      this(name, parts, maxOfTotal, flashPointC, null);
+    }
+
     /** Checks the ranges. */
     public Fragrance {
       Check.positive("parts", parts);
       Check.fraction("fragrance_max_of_total_fraction", maxOfTotal);
+      if (legalOfTotal != null) {
+        Check.fraction("fragrance_legal_max_of_total_fraction", legalOfTotal);
+      }
       Check.finite("flash_point_c", flashPointC);
     }
   }
@@ -123,6 +138,10 @@ public record Blend(
     double parts = fragranceParts();
     for (Fragrance f : fragrances) {
       limits.add(limit("the certificate of " + f.name, f.maxOfTotal * parts / f.parts, now));
+      Double legal = f.legalOfTotal;
+      if (legal != null) {
+        limits.add(limit("the legal limit of " + f.name, legal * parts / f.parts, now));
+      }
     }
     double waxParts = waxes.stream().mapToDouble(Wax::parts).sum();
     double holds = waxes.stream().mapToDouble(w -> w.parts * w.holdsOfTotal).sum() / waxParts;

@@ -81,6 +81,9 @@ public record Fill(
         cavity.heightOfMl(firstG / wax.hotGPerMl + wickMl));
   }
 
+  /** Wax left when a candle is put out for good, in mm. House; common practice is 10 to 13. */
+  public static final double LEFT_MM = 10;
+
   /** What a second pour is hotter by than the first, in kelvin. Common practice, no source. */
   public static final double SECOND_HOTTER_K = 5;
 

@@ -3,6 +3,7 @@ package pourwright.wick;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
@@ -103,6 +104,32 @@ public record WickLayout(
     throw noWickFits(clearances, "even " + MOST + " wicks leave wax unmelted");
   }
 
+  /**
+   * Wicks that stand where the maker wants them: how well they cover.
+   *
+   * @param places from the outline's centroid, in the outline's own axes
+   * @throws OutOfRange when one stands outside the outline
+   */
+  public static WickLayout at(Outline outline, List<Point> places) {
+    for (Point p : places) {
+      if (!outline.contains(p.xMm(), p.yMm())) {
+        throw new OutOfRange(
+            "positions_mm",
+            String.format(
+                Locale.ROOT, "a wick at %.1f, %.1f mm stands in the wall", p.xMm(), p.yMm()),
+            "give x and y from the middle of the cavity");
+      }
+    }
+    return new Search(outline, new Clearances(0, 0, true)).standing(places);
+  }
+
+  /** The positions in the outline's own axes, as a card keeps them. */
+  public List<Point> inOwnAxes() {
+    return turnedDeg == 0
+        ? positions
+        : positions.stream().map(p -> new Point(-p.yMm(), p.xMm())).toList();
+  }
+
   private static OutOfRange noWickFits(Clearances clearances, String why) {
     return new OutOfRange(
         clearances.spacingMm() > 0 ? "spacing_mm" : "wall_clearance_mm",
@@ -198,17 +225,35 @@ public record WickLayout(
       if (descent.broken(centres) * mm > 1e-3 + 1e-6 * mm) {
         return null;
       }
-      Cover cover = new Cover(fine, 0.02);
-      double[] onFine = new double[centres.length];
       List<Point> positions = new ArrayList<>();
       for (int i = 0; i < centres.length; i += 2) {
-        onFine[i] = centres[i] * mm / fine.reachMm;
-        onFine[i + 1] = centres[i + 1] * mm / fine.reachMm;
         positions.add(new Point(clean(centres[i] * mm), clean(centres[i + 1] * mm)));
       }
+      return new WickLayout(positions, reachMm(centres), coarse.turnedDeg, axesKept(centres));
+    }
+
+    /** How far from its nearest wick any point of the true outline is, in mm. */
+    private double reachMm(double[] centres) {
+      Cover cover = new Cover(fine, 0.02);
+      double[] onFine = centres.clone();
+      for (int i = 0; i < onFine.length; i++) {
+        onFine[i] *= coarse.reachMm / fine.reachMm;
+      }
       cover.place(onFine);
-      double radius = (cover.radius() + 2 * FINE) * fine.reachMm;
-      return new WickLayout(positions, radius, coarse.turnedDeg, axesKept(centres));
+      return (cover.radius() + 2 * FINE) * fine.reachMm;
+    }
+
+    /** A layout of given places. */
+    WickLayout standing(List<Point> places) {
+      boolean turned = coarse.turnedDeg != 0;
+      List<Point> positions =
+          places.stream().map(p -> turned ? new Point(p.yMm(), -p.xMm()) : p).toList();
+      double[] centres = new double[2 * positions.size()];
+      for (int i = 0; i < positions.size(); i++) {
+        centres[2 * i] = positions.get(i).xMm() / coarse.reachMm;
+        centres[2 * i + 1] = positions.get(i).yMm() / coarse.reachMm;
+      }
+      return new WickLayout(positions, reachMm(centres), coarse.turnedDeg, axesKept(centres));
     }
 
     private static double clean(double mm) {

@@ -1,14 +1,19 @@
 package pourwright.work;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchPlan;
 import pourwright.card.CandleDesign;
-import pourwright.card.CardBook;
 import pourwright.card.ResolvedCandle;
 import pourwright.quantity.OutOfRange;
 
-/** Begins a pour of one candle design: its walk is laid out from the cards as they are now. */
+/**
+ * Begins a pour: the candles of one pitcher, of one design or of several that share wax, scent and
+ * load. Its walk is laid out from the cards as they are now.
+ */
 public final class BeginPour {
   private final Doing doing;
   private final StartBatch start;
@@ -19,41 +24,67 @@ public final class BeginPour {
   }
 
   /**
-   * A pour.
+   * A pour from one pitcher.
+   *
+   * @param candles its candles, at least one, all of one pour card
+   * @param topUpFraction share held back for a second pour
+   * @param residueG what stays in the pitcher, in g; null for what the pour card says
+   */
+  public record Request(List<Of> candles, double topUpFraction, @Nullable Double residueG) {
+    /** Keeps its own copy. */
+    public Request {
+      candles = List.copyOf(candles);
+    }
+
+    /** A pour of one candle design. */
+    public Request(String candle, int count, double topUpFraction) {
+      this(List.of(new Of(candle, count)), topUpFraction, null);
+    }
+  }
+
+  /**
+   * So many of a candle.
    *
    * @param candle code of the candle's card
    * @param count candles, 1 or more
-   * @param topUpFraction share held back for a second pour
    */
-  public record Request(String candle, int count, double topUpFraction) {}
+  public record Of(String candle, int count) {}
 
   /** Begins, or says what is missing, held, or does not fit the vessel while hot. */
   public Outcome<Batch> run(Act act, Request request) {
+    Optional<Of> unknown =
+        doing.look(
+            books ->
+                request.candles().stream()
+                    .filter(c -> books.cards().current(Drawers.CANDLE, c.candle()).isEmpty())
+                    .findFirst());
+    if (unknown.isPresent()) {
+      return Doing.notOnFile("candle " + unknown.get().candle());
+    }
+    if (request.candles().isEmpty()) {
+      return Outcome.refused(
+          Reason.INPUT_CANNOT_BE, "a pour of no candle", "name at least one candle");
+    }
     try {
-      Optional<BatchPlan> plan = doing.look(books -> plan(books, request));
-      return plan.isEmpty()
-          ? Doing.notOnFile("candle " + request.candle())
-          : start.run(act, plan.get());
+      return start.run(act, doing.look(books -> plan(books, request)));
     } catch (OutOfRange e) {
       return Outcome.refused(Reason.INPUT_CANNOT_BE, e.sentence(), e.hint());
     }
   }
 
-  private static Optional<BatchPlan> plan(Books books, Request request) {
-    Optional<CardVersion<CandleDesign>> candle =
-        books.cards().current(Drawers.CANDLE, request.candle());
-    if (candle.isEmpty()) {
-      return Optional.empty();
+  private static BatchPlan plan(Books books, Request request) {
+    List<PourWalk.Part> parts = new ArrayList<>();
+    for (Of of : request.candles()) {
+      CardVersion<CandleDesign> card =
+          books.cards().current(Drawers.CANDLE, of.candle()).orElseThrow();
+      ResolvedCandle candle = card.body().resolve(Drawers.book(books));
+      PourFill fill = PourFill.of(books, candle, request.topUpFraction());
+      parts.add(new PourWalk.Part(candle, card.version(), fill, of.count()));
     }
-    CardBook book = Drawers.book(books);
-    CandleDesign design = candle.get().body();
-    int pourVersion =
-        books.cards().current(Drawers.POUR, design.pour()).map(CardVersion::version).orElse(1);
     PourWalk.Wanted wanted =
-        new PourWalk.Wanted(
-            request.candle(), candle.get().version(), request.count(), request.topUpFraction());
-    ResolvedCandle resolved = design.resolve(book);
-    PourFill fill = PourFill.of(books, resolved, request.topUpFraction());
-    return Optional.of(PourWalk.plan(resolved, fill, wanted, pourVersion));
+        new PourWalk.Wanted(parts, request.topUpFraction(), request.residueG());
+    String pour = parts.get(0).candle().design().pour();
+    int pourVersion = books.cards().current(Drawers.POUR, pour).map(CardVersion::version).orElse(1);
+    return PourWalk.plan(wanted, pourVersion);
   }
 }

@@ -49,7 +49,7 @@ record CandleBlend(Blend blend, double loadOfTotal, List<String> missing, List<S
   }
 
   /** Compositions of several materials as one, each by its share of them all. */
-  private static List<Ingredient> parts(
+  static List<Ingredient> parts(
       List<ResolvedPour.Share> shares,
       Function<String, Optional<HazardSheet>> sheetOf,
       List<String> missing,

@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import pourwright.batch.Batch;
+import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
 import pourwright.card.CandleDesign;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
@@ -58,7 +61,7 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
       for (int i = 0; i < want.count(); i++) {
         candles.add(
             new ToFill(
-                candle.design().name(),
+                candle.design().code(),
                 pour.code(),
                 grams,
                 pour.temperatures().pourFromC(),
@@ -98,7 +101,10 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
     return proved;
   }
 
-  /** What orders still want of each candle: lines less what was picked, less what stands ready. */
+  /**
+   * What orders still want of each candle: lines less what was picked, less what stands ready or is
+   * being poured now.
+   */
   public static Map<String, Integer> stillToPour(Books books) {
     Map<String, Integer> wanted = new java.util.TreeMap<>();
     for (Order order : books.orders().wanting()) {
@@ -119,6 +125,13 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
                 wanted.computeIfPresent(of.design(), (d, n) -> (int) Math.max(0, n - count));
               }
             });
+    for (Batch batch : books.batches().running()) {
+      if (batch.plan().kind() == BatchKind.POUR) {
+        for (BatchPlan.Makes makes : batch.plan().makes()) {
+          wanted.computeIfPresent(makes.design(), (d, n) -> Math.max(0, n - makes.count()));
+        }
+      }
+    }
     wanted.values().removeIf(n -> n <= 0);
     return wanted;
   }

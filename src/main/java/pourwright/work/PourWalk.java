@@ -4,18 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
 import pourwright.batch.PlannedAmount;
 import pourwright.batch.PlannedStep;
 import pourwright.batch.PlannedStep.Care;
 import pourwright.card.Amounts;
-import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
 import pourwright.card.ResolvedPour;
 import pourwright.material.UnitKind;
 import pourwright.pour.Rest;
 import pourwright.quantity.Check;
+import pourwright.quantity.OutOfRange;
 import pourwright.stock.Amount;
 
 /** The walk of one pour from the dusty vessel to the trimmed wick, as planned steps. */
@@ -38,54 +40,94 @@ public final class PourWalk {
   /** Step in which the vessels are warmed. */
   public static final String WARM = "warm";
 
+  /** The pitcher was heated again; counted. */
+  public static final String REHEAT = "heated again";
+
+  /** House: so often a scented pitcher is heated again. */
+  public static final int REHEATS_MOST = 1;
+
   /** A reason for adding the scent above its flash point: a fact of its own. */
   public static final String REASON = "reason above the flash point";
 
   private PourWalk() {}
 
   /**
-   * What is to be poured.
+   * So many of one candle.
    *
-   * @param candle code of the candle's card
-   * @param version its version
+   * @param version version of the candle's card
+   * @param fill what goes into one
    * @param count candles, 1 or more
-   * @param topUpFraction share held back for a second pour, 0 for none
    */
-  public record Wanted(String candle, int version, int count, double topUpFraction) {
-    /** Checks the ranges. */
-    public Wanted {
+  public record Part(ResolvedCandle candle, int version, PourFill fill, int count) {
+    /** Checks the range. */
+    public Part {
       Check.between("count", count, 1, 500);
-      Check.between("top_up_fraction", topUpFraction, 0, 0.5);
+    }
+
+    private double netG() {
+      return fill.netG().value();
+    }
+
+    private String name() {
+      return candle.design().name();
     }
   }
 
   /**
-   * The plan for a resolved candle; {@code pourVersion} is the pour card's.
+   * What is to be poured from one pitcher.
    *
-   * @param fill what goes into one candle
+   * @param parts its candles, at least one, all of one pour card
+   * @param topUpFraction share held back for a second pour, 0 for none
+   * @param residueG what stays in the pitcher, in g; null for what the pour card says
    */
-  public static BatchPlan plan(
-      ResolvedCandle candle, PourFill fill, Wanted wanted, int pourVersion) {
-    PourCard card = candle.pour().card();
+  public record Wanted(List<Part> parts, double topUpFraction, @Nullable Double residueG) {
+    /** Checks ranges, and that the candles can share a pitcher. */
+    public Wanted {
+      parts = List.copyOf(parts);
+      Check.between("top_up_fraction", topUpFraction, 0, 0.5);
+      if (residueG != null) {
+        Check.between("residue_g", residueG, 0, 10_000);
+      }
+      if (parts.stream().map(p -> p.candle().design().pour()).distinct().count() != 1) {
+        throw new OutOfRange(
+            "candles",
+            "these candles do not share a wax, a scent and a load",
+            "pour only candles of one pour card from one pitcher");
+      }
+    }
+
+    private int pieces() {
+      return parts.stream().mapToInt(Part::count).sum();
+    }
+  }
+
+  /** The plan; {@code pourVersion} is the version of the pour card. */
+  public static BatchPlan plan(Wanted wanted, int pourVersion) {
     return new BatchPlan(
         BatchKind.POUR,
-        card.code(),
+        wanted.parts().get(0).candle().pour().card().code(),
         pourVersion,
-        List.of(new BatchPlan.Makes(wanted.candle(), wanted.version(), wanted.count(), null)),
-        steps(candle, fill.netG().value(), wanted),
+        wanted.parts().stream()
+            .map(p -> new BatchPlan.Makes(p.candle().design().code(), p.version(), p.count(), null))
+            .toList(),
+        steps(wanted),
         null);
   }
 
-  private static List<PlannedStep> steps(ResolvedCandle candle, double netG, Wanted wanted) {
-    ResolvedPour.Melt melt = candle.pour().melt(netG * wanted.count());
+  private static List<PlannedStep> steps(Wanted wanted) {
+    ResolvedPour pour = wanted.parts().get(0).candle().pour();
+    double netG = wanted.parts().stream().mapToDouble(p -> p.netG() * p.count()).sum();
+    Double residueG = wanted.residueG();
+    ResolvedPour.Melt melt =
+        pour.melt(netG, residueG == null ? pour.card().losses().residueG() : residueG);
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(
         PlannedStep.hands(
-            "dust", "Blow out the dust. The base is sealed, flat and clean.", wanted.count()));
-    steps.add(tabs(candle, wanted.count()));
+            "dust", "Blow out the dust. The base is sealed, flat and clean.", wanted.pieces()));
+    steps.add(tabs(wanted));
     steps.add(
         PlannedStep.hands(
-            TARE, "Weigh each empty wicked vessel and write its mass down.", wanted.count()));
+            TARE, "Weigh each empty wicked vessel and write its mass down.", wanted.pieces()));
     steps.add(
         watch(
             WARM,
@@ -97,56 +139,74 @@ public final class PourWalk {
             MELT,
             "Weigh the wax and melt it. Stay with it, thermometer in the wax and not on the wall.",
             30,
-            amounts(candle, melt.materials(), false)));
-    if (!candle.pour().fragrances().isEmpty()) {
+            amounts(pour, melt.materials(), false)));
+    if (!pour.fragrances().isEmpty()) {
       steps.add(
           watch(
               SCENT,
               "Heat off. Weigh the fragrance in and stir for two minutes.",
               4,
-              amounts(candle, melt.materials(), true)));
+              amounts(pour, melt.materials(), true)));
     }
-    pours(netG, wanted, steps);
+    pours(wanted, steps);
     steps.add(
         PlannedStep.hands(
             "trim",
             "Take off the bar and trim the wick to " + number(Rest.TRIM_MM) + " mm (house).",
-            wanted.count()));
+            wanted.pieces()));
     return steps;
   }
 
-  private static PlannedStep tabs(ResolvedCandle candle, int count) {
-    double cut = candle.design().wicks().cutMm();
-    String length = cut > 0 ? " Cut the wick to " + number(cut) + " mm." : "";
-    return PlannedStep.weigh(
-        "tab",
-        "Stick each tab at the template's mark, bar on, wick taut and plumb." + length,
-        counted(candle.wicking().times(count)));
+  private static PlannedStep tabs(Wanted wanted) {
+    StringBuilder sentence =
+        new StringBuilder("Stick each tab at the template's mark, bar on, wick taut and plumb.");
+    Amounts wicking = Amounts.NONE;
+    for (Part part : wanted.parts()) {
+      double cut = part.candle().design().wicks().cutMm();
+      if (cut > 0) {
+        sentence
+            .append(wanted.parts().size() > 1 ? " " + part.name() + ": cut" : " Cut")
+            .append(" the wick to ")
+            .append(number(cut))
+            .append(" mm.");
+      }
+      wicking = wicking.plus(part.candle().wicking().times(part.count()));
+    }
+    return PlannedStep.weigh("tab", sentence.toString(), counted(wicking));
   }
 
-  private static void pours(double net, Wanted wanted, List<PlannedStep> steps) {
-    double first = net * (1 - wanted.topUpFraction());
+  private static void pours(Wanted wanted, List<PlannedStep> steps) {
+    double held = wanted.topUpFraction();
     steps.add(
         watch(
             POUR,
             "Pour "
-                + number(first)
-                + " g into each vessel, slowly, beside the wick."
-                + (wanted.topUpFraction() > 0 ? " Hold the rest back, lid on, kept warm." : ""),
-            wanted.count(),
+                + each(wanted, 1 - held)
+                + ", slowly, beside the wick."
+                + (held > 0 ? " Hold the rest back, lid on, kept warm." : ""),
+            wanted.pieces(),
             List.of()));
-    if (wanted.topUpFraction() > 0) {
+    if (held > 0) {
       steps.add(PlannedStep.waiting("skin", "Wait for the skin, then poke relief holes.", 60));
       steps.add(
           watch(
               SECOND,
               "Second pour: "
-                  + number(net - first)
-                  + " g into each, about 5 K hotter, to just below the first line.",
-              wanted.count(),
+                  + each(wanted, held)
+                  + ", about 5 K hotter, to just below the first line.",
+              wanted.pieces(),
               List.of()));
     }
     steps.add(PlannedStep.waiting("set", "Let it set, away from draughts.", 240));
+  }
+
+  /** As "120 g into each vessel", or by candle where a pitcher fills several. */
+  private static String each(Wanted wanted, double share) {
+    return wanted.parts().size() == 1
+        ? number(share * wanted.parts().get(0).netG()) + " g into each vessel"
+        : wanted.parts().stream()
+            .map(p -> number(share * p.netG()) + " g into each of " + p.count() + " × " + p.name())
+            .collect(Collectors.joining(", "));
   }
 
   private static PlannedStep watch(
@@ -154,13 +214,11 @@ public final class PourWalk {
     return new PlannedStep(key, sentence, Care.WATCH, minutes, amounts, true);
   }
 
-  private static List<PlannedAmount> amounts(
-      ResolvedCandle candle, Amounts all, boolean fragrances) {
+  private static List<PlannedAmount> amounts(ResolvedPour pour, Amounts all, boolean fragrances) {
     List<PlannedAmount> amounts = new ArrayList<>();
     for (Map.Entry<String, Double> entry : all.byMaterial().entrySet()) {
       boolean scent =
-          candle.pour().fragrances().stream()
-              .anyMatch(f -> f.material().code().equals(entry.getKey()));
+          pour.fragrances().stream().anyMatch(f -> f.material().code().equals(entry.getKey()));
       if (scent == fragrances) {
         amounts.add(new PlannedAmount(entry.getKey(), Amount.ofGrams(entry.getValue())));
       }

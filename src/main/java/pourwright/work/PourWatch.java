@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
+import pourwright.batch.BatchPlan;
 import pourwright.batch.Mistake;
 import pourwright.batch.PlannedStep;
 import pourwright.batch.RecordedStep;
@@ -26,7 +27,9 @@ import pourwright.quantity.OutOfRange;
  * cooling clock from the readings since the heat or the scent last changed the pitcher.
  *
  * @param batch the pour
- * @param candle its candle with all cards looked up
+ * @param candle its candle with all cards looked up; the first where a pitcher fills several, which
+ *     then share wax, scent and load
+ * @param parts every candle of it, and how many
  * @param done recorded steps
  * @param next the next planned step, null when all are recorded
  * @param readings wax temperatures that the clock counts, oldest first
@@ -37,6 +40,7 @@ import pourwright.quantity.OutOfRange;
 public record PourWatch(
     Batch batch,
     ResolvedCandle candle,
+    List<Part> parts,
     List<RecordedStep> done,
     @Nullable PlannedStep next,
     List<Reading> readings,
@@ -55,8 +59,12 @@ public record PourWatch(
   /** What the timer of the cooling clock is called, before the pour's mark. */
   static final String LABEL = "Wax at ";
 
+  /** So many of a candle. */
+  public record Part(ResolvedCandle candle, int count) {}
+
   /** Copies. */
   public PourWatch {
+    parts = List.copyOf(parts);
     done = List.copyOf(done);
     readings = List.copyOf(readings);
   }
@@ -74,14 +82,11 @@ public record PourWatch(
   }
 
   private static Optional<PourWatch> of(Books books, Batch batch) {
-    String code = batch.plan().makes().get(0).design();
-    int version = batch.plan().makes().get(0).version();
-    Optional<CandleDesign> design =
-        books.cards().version(Drawers.CANDLE, code, version).map(CardVersion::body);
-    if (design.isEmpty()) {
+    List<Part> parts = parts(books, batch);
+    if (parts.isEmpty()) {
       return Optional.empty();
     }
-    ResolvedCandle candle = design.get().resolve(Drawers.book(books));
+    ResolvedCandle candle = parts.get(0).candle();
     List<RecordedStep> done = books.batches().steps(batch.id());
     Subject subject = Subject.of(Subject.Kind.BATCH, batch.id());
     List<Reading> all = books.readings().of(subject);
@@ -95,12 +100,30 @@ public record PourWatch(
     CoolingClock.Crossing crossing =
         clock == null || target == null ? null : clock.crossing(target.c());
     PlannedStep next = next(batch, done);
-    return Optional.of(new PourWatch(batch, candle, done, next, wax, target, clock, crossing));
+    return Optional.of(
+        new PourWatch(batch, candle, parts, done, next, wax, target, clock, crossing));
+  }
+
+  /** The candles by their cards of then; empty when it is no pour or one is not on file. */
+  private static List<Part> parts(Books books, Batch batch) {
+    List<Part> parts = new ArrayList<>();
+    for (BatchPlan.Makes makes : batch.plan().makes()) {
+      Optional<CandleDesign> design =
+          books
+              .cards()
+              .version(Drawers.CANDLE, makes.design(), makes.version())
+              .map(CardVersion::body);
+      if (design.isEmpty()) {
+        return List.of();
+      }
+      parts.add(new Part(design.get().resolve(Drawers.book(books)), makes.count()));
+    }
+    return parts;
   }
 
   /** The moment from which readings belong to one cooling. */
   private static Instant since(Batch batch, List<RecordedStep> done) {
-    Set<String> changes = Set.of(PourWalk.MELT, PourWalk.SCENT, PourWalk.POUR);
+    Set<String> changes = Set.of(PourWalk.MELT, PourWalk.SCENT, PourWalk.POUR, PourWalk.REHEAT);
     return done.stream()
         .filter(s -> changes.contains(s.key()))
         .map(RecordedStep::at)
@@ -207,6 +230,11 @@ public record PourWatch(
     CoolingClock.Crossing at = crossing;
     Double seconds = at == null ? null : at.atS();
     return seconds == null ? null : moment(seconds);
+  }
+
+  /** How often the pitcher was heated again. */
+  public int reheats() {
+    return (int) done.stream().filter(s -> s.key().equals(PourWalk.REHEAT)).count();
   }
 
   /** Grams of wax and of fragrance that really went in. */

@@ -51,6 +51,12 @@ public final class Studio {
   /** Begins a pour of a candle design. */
   public final BeginPour beginPour;
 
+  /** Counts that a pitcher was heated again. */
+  public final Reheat reheat;
+
+  /** Says where what is left in a pitcher goes. */
+  public final LeftWax leftWax;
+
   /** Reads the wax and sets the cooling clock. */
   public final ReadWax readWax;
 
@@ -150,8 +156,10 @@ public final class Studio {
     startCast = new StartBatch(doing, BatchKind.CAST);
     startPour = new StartBatch(doing, BatchKind.POUR);
     beginPour = new BeginPour(doing, startPour);
+    leftWax = new LeftWax(doing);
     readWax = new ReadWax(doing);
     recordStep = new RecordStep(doing);
+    reheat = new Reheat(doing, recordStep);
     finishCast = new FinishCast(doing);
     finishPour = new FinishPour(doing);
     nameMistake = new NameMistake(doing);

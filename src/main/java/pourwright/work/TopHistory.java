@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CandleDesign;
 import pourwright.card.PourCard;
@@ -103,13 +104,13 @@ public record TopHistory(int judged, List<Counted> tops) {
 
   private static Set<String> conditions(Books books, Batch batch, List<Reading> readings) {
     Set<String> conditions = new HashSet<>();
-    String code = batch.plan().makes().get(0).design();
-    Optional<CandleDesign> design =
-        books
-            .cards()
-            .version(Drawers.CANDLE, code, batch.plan().makes().get(0).version())
-            .map(CardVersion::body);
-    design.ifPresent(d -> conditions.add("vessel " + d.vessel()));
+    for (BatchPlan.Makes makes : batch.plan().makes()) {
+      books
+          .cards()
+          .version(Drawers.CANDLE, makes.design(), makes.version())
+          .map(CardVersion::body)
+          .ifPresent((CandleDesign d) -> conditions.add("vessel " + d.vessel()));
+    }
     conditions.add("pour card " + batch.plan().card());
     List<RecordedStep> done = books.batches().steps(batch.id());
     boolean twice = batch.plan().steps().stream().anyMatch(s -> s.key().equals(PourWalk.SECOND));

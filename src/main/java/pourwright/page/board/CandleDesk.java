@@ -69,6 +69,11 @@ final class CandleDesk implements CardDesk<CandleDesign> {
             Entry.choice("wick", "Wick", of(book, MaterialKind.WICK, false)),
             Entry.number("wick_count", "How many", "")
                 .hint("Their places are laid out by covering the wax surface."),
+            Entry.area(
+                "places",
+                "Places of your own",
+                "One wick a line: x and y in mm from the middle of the cavity. Leave it empty to have them laid"
+                    + " out."),
             Entry.number("cut", "Cut to", "").hint("0 where they are bought cut."),
             Entry.choice("tab", "Tab", of(book, MaterialKind.TAB, true)),
             Entry.choice("sticker", "Sticker", of(book, MaterialKind.STICKER, true))),
@@ -104,6 +109,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
     WickPlan wicks = candle.wicks();
     w.put("wick", wicks.wick());
     w.put("wick_count", String.valueOf(wicks.count()));
+    w.put("places", lengths.points(wicks.positionsMm()));
     w.put("cut", lengths.write(wicks.cutMm()));
     String tab = wicks.tab();
     w.put("tab", tab == null ? "" : tab);
@@ -135,10 +141,14 @@ final class CandleDesk implements CardDesk<CandleDesign> {
     }
     String tab = form.optionalText("tab");
     String sticker = form.optionalText("sticker");
-    boolean sameWicks =
-        before.isPresent()
-            && before.get().wicks().count() == count.get()
-            && before.get().vessel().equals(vessel);
+    List<List<Double>> places =
+        form.value("places").isBlank() ? List.of() : lengths.points(form, "places");
+    if (form.ok() && !places.isEmpty() && places.size() != count.get()) {
+      form.complain("places", "Please give one place for each wick, or none.");
+    }
+    if (!form.ok()) {
+      return Optional.empty();
+    }
     String note = form.optionalText("note");
     return Optional.of(
         new CandleDesign(
@@ -154,7 +164,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
                 cut.get(),
                 tab.isEmpty() ? null : tab,
                 sticker.isEmpty() ? null : sticker,
-                sameWicks ? before.get().wicks().positionsMm() : List.of()),
+                places),
             headspace.get(),
             rest.orElse(null),
             perBox.get(),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.quantity.Dimension;
@@ -91,6 +92,13 @@ public final class Lengths {
       }
     }
     return points;
+  }
+
+  /** Points as they are read again: one a line, x and y in millimetres. */
+  public String points(List<List<Double>> pointsMm) {
+    return pointsMm.stream()
+        .map(p -> number(p.get(0)) + " " + number(p.get(1)))
+        .collect(Collectors.joining("\n"));
   }
 
   /** A length as she reads it. */

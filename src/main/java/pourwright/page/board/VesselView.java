@@ -14,9 +14,8 @@ import pourwright.pour.Fill;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.shape.Hollow;
-import pourwright.shape.Outline;
 import pourwright.shape.Point;
-import pourwright.wick.WickLayout;
+import pourwright.work.WickPlaces;
 
 /** Makes the pages of vessels and candles from their cards. */
 final class VesselView {
@@ -28,9 +27,6 @@ final class VesselView {
 
   /** House: wax left when a burn ends, in mm. */
   private static final double LEFT_MM = 10;
-
-  /** House: wick to wall, in mm. */
-  private static final double WICK_WALL_MM = 15;
 
   /** House: least wall, in mm, below which a drawing is remarked on. */
   private static final double WALL_MM = 6;
@@ -182,29 +178,15 @@ final class VesselView {
 
   private static VesselDrawing.Lines lines(ResolvedCandle candle, boolean layOut) {
     Fill fill = fill(candle);
-    Outline base = candle.vessel().cavity().solid().bottom();
-    return new VesselDrawing.Lines(
-        fill.setLineMm(), fill.hotLineMm(), wicks(candle.design(), base, layOut));
+    return new VesselDrawing.Lines(fill.setLineMm(), fill.hotLineMm(), wicks(candle, layOut));
   }
 
-  private static List<Point> wicks(CandleDesign candle, Outline base, boolean layOut) {
-    if (!candle.wicks().positionsMm().isEmpty()) {
-      return candle.wicks().positionsMm().stream().map(p -> new Point(p.get(0), p.get(1))).toList();
-    }
-    int count = candle.wicks().count();
-    if (count == 1) {
+  private static List<Point> wicks(ResolvedCandle candle, boolean layOut) {
+    if (candle.design().wicks().count() == 1 && candle.design().wicks().positionsMm().isEmpty()) {
       return List.of(Point.ORIGIN);
     }
-    if (!layOut) {
-      return List.of();
-    }
     try {
-      WickLayout.Clearances clearances = new WickLayout.Clearances(WICK_WALL_MM, 30, true);
-      WickLayout layout = WickLayout.of(base, clearances, count);
-      double turn = -Math.toRadians(layout.turnedDeg());
-      return layout.positions().stream()
-          .map(p -> Point.polar(p.length(), p.angle() + turn))
-          .toList();
+      return layOut ? WickPlaces.of(candle).places() : List.of();
     } catch (OutOfRange e) {
       return List.of();
     }
@@ -220,17 +202,10 @@ final class VesselView {
       ResolvedCandle resolved = candle.resolve(book);
       lines = lines(resolved, true);
       addFill(resolved, figures);
+      addWicks(resolved, figures, cautions);
     } catch (OutOfRange e) {
       cautions.add("The wax cannot be worked out: " + e.sentence() + ". " + e.hint() + ".");
     }
-    figures.add(
-        new Figure(
-            "Wicks",
-            String.valueOf(candle.wicks().count()),
-            "",
-            candle.wicks().positionsMm().isEmpty()
-                ? "places laid out by covering the surface, 15 mm from the wall (house)"
-                : "places as written on the card"));
     addBody(vessel.hollow(), figures);
     cautions.addAll(cautions(vessel.hollow()));
     return new VesselPage(
@@ -242,6 +217,26 @@ final class VesselView {
         figures,
         cautions,
         false);
+  }
+
+  private void addWicks(ResolvedCandle candle, List<Figure> figures, List<String> cautions) {
+    String count = String.valueOf(candle.design().wicks().count());
+    try {
+      WickPlaces places = WickPlaces.of(candle);
+      figures.add(
+          new Figure(
+              "Wicks",
+              count,
+              "each pool to reach " + lengths.rough(places.layout().coveringRadiusMm()) + " mm",
+              places.written()
+                  ? "places as written on the card"
+                  : "places laid out by covering the surface, 15 mm from the wall (house)"));
+      if (!places.sentence().isEmpty()) {
+        cautions.add(places.sentence());
+      }
+    } catch (OutOfRange e) {
+      figures.add(new Figure("Wicks", count, "", e.sentence()));
+    }
   }
 
   private void addFill(ResolvedCandle candle, List<Figure> figures) {

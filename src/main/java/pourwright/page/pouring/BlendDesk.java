@@ -39,6 +39,7 @@ final class BlendDesk {
 
   void addTo(RoutesConfig routes) {
     routes.get("/pouring/blend", this::show);
+    new LegalDesk(desk).addTo(routes);
   }
 
   private void show(Context http) {
@@ -63,11 +64,12 @@ final class BlendDesk {
   private BlendPage page(Books books, Form form) {
     Map<String, String> pours = pours(books);
     BlendPage none =
-        new BlendPage(form, pours, "", "", List.of(), List.of(), List.of(), "", List.of());
+        new BlendPage(
+            form, pours, "", "", List.of(), List.of(), List.of(), List.of(), "", List.of());
     String code = form.value("pour");
     double totalG = grams(form, "total", USUAL_TOTAL_G);
     double scaleG = grams(form, "scale", SCALE_G);
-    Double legal = form.readIfThere("legal", "a share in per cent", t -> share(t)).orElse(null);
+    Double legal = form.readIfThere("legal", "a share in per cent", LegalDesk::share).orElse(null);
     try {
       Optional<ResolvedPour> pour = pour(books, code);
       if (pour.isEmpty() || !form.ok()) {
@@ -97,15 +99,6 @@ final class BlendDesk {
         .orElse(absent);
   }
 
-  private static double share(String text) {
-    double percent = Double.parseDouble(text.replace(',', '.').replace("%", "").strip());
-    if (!(percent >= 0 && percent <= 100)) {
-      throw new OutOfRange(
-          "legal", "a share is from 0 to 100 %", "leave it out where none is known");
-    }
-    return percent / 100;
-  }
-
   private static BlendPage page(
       Form form,
       Map<String, String> pours,
@@ -131,6 +124,7 @@ final class BlendDesk {
             100 * onTotal / (1 - onTotal),
             100 * blend.loadOfAll()),
         limits(blend),
+        LegalDesk.of(pour),
         warnings,
         lines(pour, blend.weigh(totalG)),
         rounding(Dose.ofTotal(totalG, onTotal, Dose.LoadOf.TOTAL), scaleG),

@@ -8,6 +8,7 @@ import pourwright.page.Desk;
 import pourwright.page.pouring.PourPage.Cooling;
 import pourwright.pour.CoolingClock;
 import pourwright.pour.FlashRule;
+import pourwright.work.PourWalk;
 import pourwright.work.PourWatch;
 import pourwright.work.Reading;
 
@@ -22,7 +23,7 @@ final class CoolingView {
   Cooling cooling(PourWatch watch) {
     PourWatch.Target target = watch.target();
     if (target == null || !watch.batch().isRunning()) {
-      return new Cooling("", "", "", List.of(), List.of());
+      return new Cooling("", "", "", List.of(), List.of(), PourPage.Reheating.NONE);
     }
     String waitsFor =
         String.format(
@@ -38,7 +39,29 @@ final class CoolingView {
         at == null ? "" : desk.clockTime(at),
         range(watch),
         notes(watch),
-        watch.readings().stream().map(this::reading).toList());
+        watch.readings().stream().map(this::reading).toList(),
+        reheating(watch));
+  }
+
+  /** Wax that is not yet scented may be warmed as its window asks; after that it counts. */
+  private static PourPage.Reheating reheating(PourWatch watch) {
+    boolean melted =
+        watch.done().stream()
+            .anyMatch(s -> s.key().equals(PourWalk.SCENT) || s.key().equals(PourWalk.POUR));
+    int before = watch.reheats();
+    if (!melted) {
+      return PourPage.Reheating.NONE;
+    }
+    String said =
+        before == 0
+            ? "Not heated again yet; house: at most once."
+            : String.format(
+                Locale.ROOT,
+                before == 1
+                    ? "Heated again once (house: at most once)."
+                    : "Heated again %d times (house: at most once).",
+                before);
+    return new PourPage.Reheating(said, before >= PourWalk.REHEATS_MOST);
   }
 
   private String range(PourWatch watch) {
@@ -64,6 +87,9 @@ final class CoolingView {
     CoolingClock clock = watch.clock();
     if (clock != null) {
       notes.addAll(clock.warnings());
+      if (clock.readingsUsed() < watch.readings().size()) {
+        notes.add("It got warmer: was it heated again? Press the button so that it is counted.");
+      }
     }
     if (!watch.readings().isEmpty()) {
       double now = watch.readings().get(watch.readings().size() - 1).value();
@@ -73,7 +99,11 @@ final class CoolingView {
       }
       PourWatch.Target target = watch.target();
       if (target != null && now < target.fromC()) {
-        notes.add("The wax is below its window. Warm it gently once (house: at most one reheat).");
+        notes.add(
+            watch.reheats() < PourWalk.REHEATS_MOST
+                ? "The wax is below its window. Warm it gently once (house: at most one reheat)."
+                : "The wax is below its window and was heated again before (house: at most one"
+                    + " reheat).");
       }
     }
     return notes;
@@ -96,7 +126,8 @@ final class CoolingView {
       return wax == null ? fine : FlashRule.heating(now, wax);
     }
     CoolingClock clock = watch.clock();
-    boolean reheated = clock != null && clock.readingsUsed() < watch.readings().size();
+    boolean warmer = clock != null && clock.readingsUsed() < watch.readings().size();
+    boolean reheated = warmer || watch.reheats() > 0;
     return oil != null && reheated ? FlashRule.heating(now, oil) : fine;
   }
 

@@ -11,6 +11,7 @@ import pourwright.page.Desk;
 import pourwright.page.pouring.PourPage.DoneStep;
 import pourwright.pour.Top;
 import pourwright.work.Books;
+import pourwright.work.LeftWax;
 import pourwright.work.PourWatch;
 import pourwright.work.Reading;
 import pourwright.work.Subject;
@@ -21,7 +22,11 @@ final class DoneView {
       Map.of(
           PourWatch.WAX_C, "wax %.1f \u00b0C",
           PourWatch.ROOM_C, "room %.1f \u00b0C",
-          PourWatch.SECOND_G, "second pour %.1f g");
+          PourWatch.SECOND_G, "second pour %.1f g",
+          LeftWax.WASTE_G, "left over, to waste %.1f g",
+          LeftWax.UNWICKED_G, "left over, for unwicked pieces %.1f g",
+          LeftWax.PROVED_G, "left over, for a proved candle %.1f g",
+          LeftWax.USED_G, "poured into unwicked pieces %.1f g");
 
   private final Desk desk;
 
@@ -39,7 +44,9 @@ final class DoneView {
       String what = words(reading);
       if (!what.isEmpty()) {
         lines.add(
-            new Line(reading.takenAt(), new DoneStep(what, desk.clockTime(reading.takenAt()), "")));
+            new Line(
+                reading.takenAt(),
+                new DoneStep(what, desk.clockTime(reading.takenAt()), reading.note())));
       }
     }
     lines.sort(Comparator.comparing(Line::at));

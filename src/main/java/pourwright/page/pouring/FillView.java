@@ -3,6 +3,7 @@ package pourwright.page.pouring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
 import pourwright.page.board.CandleSection;
 import pourwright.page.pouring.PourPage.FillCard;
@@ -17,20 +18,29 @@ import pourwright.work.PourWatch;
 final class FillView {
   private FillView() {}
 
-  static FillCard of(Desk desk, Books books, PourWatch watch) {
+  static List<FillCard> of(Desk desk, Books books, PourWatch watch) {
+    List<FillCard> cards = new ArrayList<>();
+    for (PourWatch.Part part : watch.parts()) {
+      ResolvedCandle candle = part.candle();
+      cards.add(of(desk, books, candle, watch.parts().size() > 1 ? candle.design().name() : ""));
+    }
+    return cards;
+  }
+
+  private static FillCard of(Desk desk, Books books, ResolvedCandle candle, String name) {
     try {
-      PourFill found = PourFill.of(books, watch.candle(), 0);
+      PourFill found = PourFill.of(books, candle, 0);
       return new FillCard(
-          new CandleSection(desk).of(watch.candle(), found.fill()), lines(found, watch));
+          name, new CandleSection(desk).of(candle, found.fill()), lines(found, candle));
     } catch (OutOfRange e) {
-      return new FillCard(null, List.of(e.sentence() + ": " + e.hint() + "."));
+      return new FillCard(name, null, List.of(e.sentence() + ": " + e.hint() + "."));
     }
   }
 
-  private static List<String> lines(PourFill found, PourWatch watch) {
+  private static List<String> lines(PourFill found, ResolvedCandle candle) {
     List<String> lines = new ArrayList<>();
     Fill fill = found.fill();
-    double rim = watch.candle().vessel().cavity().heightMm();
+    double rim = candle.vessel().cavity().heightMm();
     lines.add(
         String.format(
             Locale.ROOT,

@@ -5,10 +5,13 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
+import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.pouring.PourPage.BoughtLot;
@@ -23,7 +26,6 @@ import pourwright.work.Subject;
 
 /** The end of a pour: which vessels were filled, what they weigh now, and their rest. */
 final class FinishDesk {
-  private static final String BOUGHT = "bought-";
   private final Desk desk;
   private final PourDesk pours;
 
@@ -39,14 +41,21 @@ final class FinishDesk {
   private void finish(Context http) {
     Form form = Form.of(http);
     PourWatch watch = pours.watch(http);
-    String candle = watch.candle().design().code();
+    List<FinishPour.Filled> filled = new ArrayList<>();
     List<Long> pieces = new ArrayList<>();
-    for (String piece : form.values("piece")) {
-      if (piece.matches("\\d{1,18}")) {
-        pieces.add(Long.parseLong(piece));
+    for (int i = 0; i < watch.parts().size(); i++) {
+      List<Long> of = new ArrayList<>();
+      for (String piece : form.values(PourReader.ticks(i))) {
+        if (piece.matches("\\d{1,18}")) {
+          of.add(Long.parseLong(piece));
+        }
+      }
+      if (!of.isEmpty()) {
+        filled.add(new FinishPour.Filled(watch.parts().get(i).candle().design().code(), of));
+        pieces.addAll(of);
       }
     }
-    List<FinishPour.Bought> bought = bought(form, watch, candle);
+    List<FinishPour.Bought> bought = bought(form, watch);
     List<Reading> masses = masses(form, pieces);
     Optional<Act> act = form.act(http, "");
     if (form.ok() && pieces.isEmpty() && bought.isEmpty()) {
@@ -56,8 +65,6 @@ final class FinishDesk {
       pours.again(http, form);
       return;
     }
-    List<FinishPour.Filled> filled =
-        pieces.isEmpty() ? List.of() : List.of(new FinishPour.Filled(candle, pieces));
     Outcome<List<Piece>> outcome =
         desk.studio()
             .finishPour
@@ -69,15 +76,21 @@ final class FinishDesk {
     pours.back(http, outcome, "Finished. The candles rest now; a timer says when.");
   }
 
-  /** Bought vessels by lot; a lot that is not one of this vessel is not asked for. */
-  private List<FinishPour.Bought> bought(Form form, PourWatch watch, String candle) {
+  /** Bought vessels by lot; a lot that is not one of these vessels is not asked for. */
+  private List<FinishPour.Bought> bought(Form form, PourWatch watch) {
     List<FinishPour.Bought> bought = new ArrayList<>();
-    String vessel = watch.candle().design().vessel();
-    for (BoughtLot lot : desk.studio().look(books -> PourReader.bought(books, watch))) {
-      long id = Long.parseLong(lot.field().substring(BOUGHT.length()));
-      form.readIfThere(lot.field(), "how many vessels", Integer::valueOf)
-          .filter(n -> n != 0)
-          .ifPresent(n -> bought.add(new FinishPour.Bought(candle, vessel, id, n)));
+    for (int i = 0; i < watch.parts().size(); i++) {
+      ResolvedCandle candle = watch.parts().get(i).candle();
+      int part = i;
+      for (BoughtLot lot : desk.studio().look(books -> PourReader.bought(books, candle, part))) {
+        form.readIfThere(lot.field(), "how many vessels", Integer::valueOf)
+            .filter(n -> n != 0)
+            .ifPresent(
+                n ->
+                    bought.add(
+                        new FinishPour.Bought(
+                            candle.design().code(), candle.design().vessel(), lot.lot(), n)));
+      }
     }
     return bought;
   }
@@ -119,13 +132,19 @@ final class FinishDesk {
         made.stream().filter(p -> p.state() instanceof PieceState.Poured).map(Piece::id).toList();
     Act aside = Act.of(act.by(), act.requestKey() + "-aside");
     desk.studio().advancePieces.run(aside, AdvancePieces.Request.of(poured, PieceStep.RESTING));
-    Act resting = Act.of(act.by(), act.requestKey() + "-rest");
-    desk.studio()
-        .timers
-        .start(
-            resting,
-            "Rested: " + watch.candle().design().name() + " " + watch.batch().mark().text(),
-            Subject.of(Subject.Kind.BATCH, watch.batch().id()),
-            Duration.ofHours(Math.round(24 * watch.candle().restDays())));
+    Map<Long, List<String>> hours = new TreeMap<>();
+    for (PourWatch.Part part : watch.parts()) {
+      long rest = Math.round(24 * part.candle().restDays());
+      hours.computeIfAbsent(rest, h -> new ArrayList<>()).add(part.candle().design().name());
+    }
+    hours.forEach(
+        (rest, names) ->
+            desk.studio()
+                .timers
+                .start(
+                    Act.of(act.by(), act.requestKey() + "-rest-" + rest),
+                    "Rested: " + String.join(", ", names) + " " + watch.batch().mark().text(),
+                    Subject.of(Subject.Kind.BATCH, watch.batch().id()),
+                    Duration.ofHours(rest)));
   }
 }

@@ -10,8 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import pourwright.batch.Batch;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.pour.MeltDay;
 import pourwright.pour.PourGrouping.Pitcher;
@@ -19,6 +21,8 @@ import pourwright.pour.PourGrouping.ToFill;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Unit;
 import pourwright.work.Act;
+import pourwright.work.BeginPour;
+import pourwright.work.Outcome;
 import pourwright.work.PourDay;
 
 /** Which candles of a day share a pitcher and a melt. */
@@ -39,6 +43,7 @@ final class GroupDesk {
   void addTo(RoutesConfig routes) {
     routes.get("/pouring/day", this::first);
     routes.post("/pouring/day", this::group);
+    routes.post("/pouring/day/begin", this::begin);
   }
 
   private void first(Context http) {
@@ -98,7 +103,7 @@ final class GroupDesk {
     try {
       PourDay day = desk.studio().look(books -> PourDay.of(books, wanted, pitchers, melter.get()));
       keep(http, form);
-      Show.page(http, TEMPLATE, page(form, summary(day), melts(day)));
+      Show.page(http, TEMPLATE, page(form, summary(day), melts(day, names())));
     } catch (OutOfRange e) {
       form.complain("pitchers", e.sentence() + ": " + e.hint() + ".");
       Show.again(http, TEMPLATE, page(form, "", List.of()));
@@ -169,11 +174,15 @@ final class GroupDesk {
         day.grouping().residueG());
   }
 
-  private static List<GroupPage.Melt> melts(PourDay day) {
+  private Map<String, String> names() {
+    return desk.studio().look(PouringPlace::candles);
+  }
+
+  private static List<GroupPage.Melt> melts(PourDay day, Map<String, String> names) {
     List<GroupPage.Melt> melts = new ArrayList<>();
     for (MeltDay.Charge charge : day.melts().charges()) {
       List<GroupPage.Pitcher> pitchers = new ArrayList<>();
-      charge.jobs().forEach(job -> pitchers.add(pitcher(day, job)));
+      charge.jobs().forEach(job -> pitchers.add(pitcher(day, job, names)));
       melts.add(
           new GroupPage.Melt(
               String.format(
@@ -187,7 +196,8 @@ final class GroupDesk {
     return melts;
   }
 
-  private static GroupPage.Pitcher pitcher(PourDay day, MeltDay.Job job) {
+  private static GroupPage.Pitcher pitcher(
+      PourDay day, MeltDay.Job job, Map<String, String> names) {
     var pour = job.pour();
     Map<String, Long> counts =
         pour.candles().stream()
@@ -203,11 +213,47 @@ final class GroupDesk {
             job.waxG(),
             pour.meltG() - job.waxG()),
         counts.entrySet().stream()
-            .map(e -> e.getValue() + " × " + e.getKey())
+            .map(e -> e.getValue() + " × " + names.getOrDefault(e.getKey(), e.getKey()))
             .collect(Collectors.joining(", ")),
         String.format(Locale.ROOT, "pour between %.0f and %.0f °C", pour.fromC(), pour.toC()),
         "What is left over goes "
             + (proved.isEmpty() ? "" : "into " + String.join(", ", proved) + " (proved), ")
-            + "into unwicked pieces labelled from their true composition, or to waste.");
+            + "into unwicked pieces labelled from their true composition, or to waste.",
+        counts.entrySet().stream()
+            .map(e -> e.getKey() + ":" + e.getValue())
+            .collect(Collectors.joining(",")),
+        String.valueOf(pour.pitcher().residueG()));
+  }
+
+  /** A proposed pitcher begins as one pour with all its candles. */
+  private void begin(Context http) {
+    Form form = Form.of(http);
+    List<BeginPour.Of> candles = new ArrayList<>();
+    for (String of : form.value("of").split(",", -1)) {
+      int colon = of.lastIndexOf(':');
+      if (colon > 0 && of.substring(colon + 1).matches("[1-9]\\d{0,2}")) {
+        candles.add(
+            new BeginPour.Of(of.substring(0, colon), Integer.parseInt(of.substring(colon + 1))));
+      }
+    }
+    Optional<Integer> topUp = form.count("top_up", "a share in per cent", 0, 50);
+    Optional<Double> residue = form.readIfThere("residue", "a mass", Double::valueOf);
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || act.isEmpty() || topUp.isEmpty() || residue.isEmpty()) {
+      Show.again(http, TEMPLATE, page(form, "", List.of()));
+      return;
+    }
+    Outcome<Batch> outcome =
+        desk.studio()
+            .beginPour
+            .run(act.get(), new BeginPour.Request(candles, topUp.get() / 100.0, residue.get()));
+    if (outcome instanceof Outcome.Refused<Batch> refused) {
+      Show.done(http, Said.refused(refused), "/pouring/day");
+    } else {
+      Show.done(
+          http,
+          Said.done("Pour " + outcome.made().mark().text() + " has begun."),
+          "/pouring/" + outcome.made().id());
+    }
   }
 }

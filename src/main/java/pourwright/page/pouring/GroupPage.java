@@ -18,6 +18,16 @@ public record GroupPage(Form form, List<Row> rows, String summary, List<Melt> me
   /** One filling of the melter. */
   public record Melt(String title, List<Pitcher> pitchers) {}
 
-  /** One pitcher: what goes in, what is filled, at what temperature, what is left. */
-  public record Pitcher(String title, String candles, String window, String left) {}
+  /**
+   * One pitcher.
+   *
+   * @param title what goes in
+   * @param candles what is filled
+   * @param window at what temperature
+   * @param left where the rest goes
+   * @param of candles as "bollard-rain:2,ferry-rain:1", to begin the pour with
+   * @param residue what stays in it, in g
+   */
+  public record Pitcher(
+      String title, String candles, String window, String left, String of, String residue) {}
 }

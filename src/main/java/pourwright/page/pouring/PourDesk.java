@@ -50,6 +50,8 @@ final class PourDesk {
     routes.post("/pouring/{id}/wait", this::waitFor);
     routes.post("/pouring/{id}/tap", this::tap);
     routes.post("/pouring/{id}/redose", this::redose);
+    routes.post("/pouring/{id}/reheat", this::reheat);
+    new LeftDesk(desk, this).addTo(routes);
     new FinishDesk(desk, this).addTo(routes);
     routes.post("/pouring/{id}/rested", this::rested);
   }
@@ -271,6 +273,19 @@ final class PourDesk {
             .recordStep
             .run(act.get(), new RecordStep.Request(id(http), "redose", List.of(taken), null)),
         "Added. Stir for two minutes.");
+  }
+
+  private void reheat(Context http) {
+    Form form = Form.of(http);
+    Optional<Act> act = form.act(http, form.optionalText("reheat_reason"));
+    if (act.isEmpty()) {
+      again(http, form);
+      return;
+    }
+    back(
+        http,
+        desk.studio().reheat.run(act.get(), id(http)),
+        "Counted. Read the wax again: the clock begins anew.");
   }
 
   private void rested(Context http) {

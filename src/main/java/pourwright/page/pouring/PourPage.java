@@ -1,6 +1,7 @@
 package pourwright.page.pouring;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Form;
 import pourwright.page.board.Drawing;
@@ -17,11 +18,12 @@ import pourwright.page.house.MistakesPart;
  * @param cooling the cooling clock; empty text when there is nothing to wait for
  * @param step the next step
  * @param redose what puts a wrong load right; an empty sentence when the load is right
- * @param fill lines and masses of one candle
+ * @param fills lines and masses of one of each candle
  * @param taps one-tap records
  * @param mistakes mistakes by name, and grades
  * @param filling vessels that may be filled
  * @param resting until when its candles rest; empty when none does
+ * @param left what is left in the pitcher and where it may go
  * @param photos pictures kept with it
  * @param done what was recorded
  */
@@ -34,11 +36,12 @@ public record PourPage(
     Cooling cooling,
     StepCard step,
     Redosing redose,
-    FillCard fill,
+    List<FillCard> fills,
     Taps taps,
     MistakesPart mistakes,
     Filling filling,
     String resting,
+    Left left,
     Photos photos,
     List<DoneStep> done) {
 
@@ -50,9 +53,26 @@ public record PourPage(
    * @param range earliest and latest
    * @param notes warnings and cautions of the moment
    * @param readings readings it stands on
+   * @param reheating how often it was heated again
    */
   public record Cooling(
-      String waitsFor, String when, String range, List<String> notes, List<String> readings) {}
+      String waitsFor,
+      String when,
+      String range,
+      List<String> notes,
+      List<String> readings,
+      Reheating reheating) {}
+
+  /**
+   * Heating a scented pitcher again.
+   *
+   * @param said how often it was; empty where there is nothing to count
+   * @param reasonAsked whether once more asks for a reason
+   */
+  public record Reheating(String said, boolean reasonAsked) {
+    /** Nothing to count yet. */
+    static final Reheating NONE = new Reheating("", false);
+  }
 
   /**
    * The next step.
@@ -61,7 +81,7 @@ public record PourPage(
    * @param number as "Step 6 of 10"
    * @param sentence what to do
    * @param hints more about it
-   * @param template where the wick template is printed, or empty
+   * @param templates where wick templates are printed
    * @param weighs what is weighed or counted
    * @param asks what else is asked
    * @param thermometer what the thermometer is held to, empty when it is not needed
@@ -72,7 +92,7 @@ public record PourPage(
       String number,
       String sentence,
       List<String> hints,
-      String template,
+      List<Print> templates,
       List<Weighing> weighs,
       List<Ask> asks,
       String thermometer,
@@ -91,6 +111,9 @@ public record PourPage(
   public record Weighing(
       String field, String name, String figure, String unit, String lot, String load) {}
 
+  /** A wick template: where it is printed, and of which candle. */
+  public record Print(String link, String name) {}
+
   /** What puts a wrong load right. */
   public record Redosing(String sentence, String material, String grams) {}
 
@@ -106,27 +129,55 @@ public record PourPage(
   /**
    * How high and how much.
    *
+   * @param candle which candle; empty where a pitcher fills one design only
    * @param drawing the section with hot line and set line; null when it cannot be drawn
    * @param lines figures of it, in sentences
    */
-  public record FillCard(@Nullable Drawing drawing, List<String> lines) {}
+  public record FillCard(String candle, @Nullable Drawing drawing, List<String> lines) {}
 
-  /** Vessels of the house and bought ones. */
-  public record Filling(List<VesselTick> vessels, List<BoughtLot> bought) {
+  /**
+   * What may be filled, candle by candle; no group while nothing is filled yet.
+   *
+   * @param vesselless whether there is nothing to pour into
+   */
+  public record Filling(List<FillingGroup> groups, boolean vesselless) {
     /** Nothing to fill yet. */
-    static final Filling NONE = new Filling(List.of(), List.of());
+    static final Filling NONE = new Filling(List.of(), true);
 
-    /** Whether there is nothing to pour into. */
-    public boolean isEmpty() {
-      return vessels.isEmpty() && bought.isEmpty();
+    /** Copies. */
+    public Filling {
+      groups = List.copyOf(groups);
     }
   }
+
+  /**
+   * Vessels of the house and bought ones for a candle.
+   *
+   * @param title as "2 × Bollard, rain"
+   * @param field the field of its ticks
+   */
+  public record FillingGroup(
+      String title, String field, List<VesselTick> vessels, List<BoughtLot> bought) {}
 
   /** A vessel that may be filled, with its mass where it was weighed empty. */
   public record VesselTick(String id, String mark, String empty, boolean ticked) {}
 
   /** A lot of bought vessels. */
-  public record BoughtLot(String field, String label) {}
+  public record BoughtLot(String field, long lot, String label) {}
+
+  /**
+   * What is left in the pitcher.
+   *
+   * @param asked whether something is poured already
+   * @param lines what was written down of it, and why a way is closed
+   * @param whither where it may go, by key
+   */
+  public record Left(boolean asked, List<String> lines, Map<String, String> whither) {
+    /** Copies. */
+    public Left {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /** Pictures kept with the pour, and what a new one is kept with. */
   public record Photos(String subject, List<Photo> kept) {}

@@ -3,15 +3,20 @@ package pourwright.page.pouring;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
+import pourwright.card.ResolvedCandle;
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.house.MistakesPart;
 import pourwright.page.pouring.PourPage.BoughtLot;
+import pourwright.page.pouring.PourPage.FillingGroup;
 import pourwright.page.pouring.PourPage.Photo;
 import pourwright.page.pouring.PourPage.Photos;
 import pourwright.page.pouring.PourPage.Tap;
@@ -39,7 +44,7 @@ final class PourReader {
     return new PourPage(
         form,
         "/pouring/" + watch.batch().id(),
-        watch.batch().plan().pieces() + " × " + watch.candle().design().name(),
+        what(watch),
         open,
         cautions(watch),
         new CoolingView(desk).cooling(watch),
@@ -52,6 +57,7 @@ final class PourReader {
         MistakesPart.of(books, watch.batch()),
         open && watch.next() == null ? filling(books, watch) : PourPage.Filling.NONE,
         open ? "" : restingUntil(books, watch),
+        LeftDesk.of(books, watch),
         new Photos(
             "batch/" + watch.batch().id(),
             books.attachments().of(Subject.of(Subject.Kind.BATCH, watch.batch().id())).stream()
@@ -77,10 +83,39 @@ final class PourReader {
     return all;
   }
 
+  /** As "2 × Bollard, rain, 1 × Ferry, rain". */
+  private static String what(PourWatch watch) {
+    return watch.parts().stream().map(PourReader::title).collect(Collectors.joining(", "));
+  }
+
+  private static String title(PourWatch.Part part) {
+    return part.count() + " × " + part.candle().design().name();
+  }
+
   private static PourPage.Filling filling(Books books, PourWatch watch) {
+    List<FillingGroup> groups = new ArrayList<>();
+    Set<Long> taken = new HashSet<>();
+    for (int i = 0; i < watch.parts().size(); i++) {
+      PourWatch.Part part = watch.parts().get(i);
+      String title = watch.parts().size() > 1 ? title(part) : "Vessels";
+      groups.add(
+          new FillingGroup(
+              title, ticks(i), ticks(books, part, taken), bought(books, part.candle(), i)));
+    }
+    boolean none = groups.stream().allMatch(g -> g.vessels().isEmpty() && g.bought().isEmpty());
+    return new PourPage.Filling(groups, none);
+  }
+
+  /** The ticks of a pour's candles: one field for each design. */
+  static String ticks(int part) {
+    return part == 0 ? "piece" : "piece" + part;
+  }
+
+  /** Dry vessels, the first of them ticked; none is ticked for two candles. */
+  private static List<VesselTick> ticks(Books books, PourWatch.Part part, Set<Long> taken) {
     List<VesselTick> ticks = new ArrayList<>();
-    int wanted = watch.batch().plan().pieces();
-    for (Piece piece : StepView.dry(books, watch)) {
+    int left = part.count();
+    for (Piece piece : StepView.dry(books, part.candle())) {
       if (ticks.size() < VESSELS_SHOWN) {
         String empty =
             books
@@ -88,21 +123,23 @@ final class PourReader {
                 .newest(Subject.of(Subject.Kind.PIECE, piece.id()), PourFill.EMPTY_G)
                 .map(r -> String.format(Locale.ROOT, "empty %.1f g", r.value()))
                 .orElse("");
-        boolean ticked = ticks.size() < wanted;
+        boolean ticked = left > 0 && taken.add(piece.id());
+        left -= ticked ? 1 : 0;
         ticks.add(new VesselTick(String.valueOf(piece.id()), piece.mark().text(), empty, ticked));
       }
     }
-    return new PourPage.Filling(ticks, bought(books, watch));
+    return ticks;
   }
 
   /** Lots of bought vessels: counted, and called as the vessel's card. */
-  static List<BoughtLot> bought(Books books, PourWatch watch) {
-    return books.lots().shelves(watch.candle().design().vessel()).stream()
+  static List<BoughtLot> bought(Books books, ResolvedCandle candle, int part) {
+    return books.lots().shelves(candle.design().vessel()).stream()
         .filter(s -> s.onHand().kind() == UnitKind.COUNT)
         .map(
             s ->
                 new BoughtLot(
-                    "bought-" + s.lot().id(),
+                    (part == 0 ? "bought-" : "bought" + part + "-") + s.lot().id(),
+                    s.lot().id(),
                     String.format(
                         Locale.ROOT,
                         "Bought, lot %s (%.0f there)",
@@ -124,7 +161,7 @@ final class PourReader {
     if (resting.isEmpty() || finished == null) {
       return "";
     }
-    double days = watch.candle().restDays();
+    double days = watch.parts().stream().mapToDouble(p -> p.candle().restDays()).max().orElse(0);
     Instant until = finished.plusSeconds(Math.round(days * 86_400));
     return String.format(
         Locale.ROOT,

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.page.Desk;
@@ -54,6 +55,7 @@ public final class PouringPlace implements Place {
     new BlendDesk(desk).addTo(routes);
     new GroupDesk(desk).addTo(routes);
     new TopsDesk(desk).addTo(routes);
+    new UnwickedDesk(desk).addTo(routes);
     new PourDesk(desk).addTo(routes);
   }
 
@@ -74,6 +76,7 @@ public final class PouringPlace implements Place {
 
   private List<PouringPage.Row> running(Books books) {
     List<PouringPage.Row> rows = new ArrayList<>();
+    Map<String, String> names = candles(books);
     for (Batch batch : books.batches().running()) {
       if (batch.plan().kind() == BatchKind.POUR) {
         rows.add(
@@ -81,9 +84,9 @@ public final class PouringPlace implements Place {
                 "/pouring/" + batch.id(),
                 batch.mark().text()
                     + ": "
-                    + batch.plan().pieces()
-                    + " × "
-                    + batch.plan().makes().get(0).design(),
+                    + batch.plan().makes().stream()
+                        .map(m -> m.count() + " × " + names.getOrDefault(m.design(), m.design()))
+                        .collect(Collectors.joining(", ")),
                 "since " + desk.clockTime(batch.startedAt()) + ", " + batch.by()));
       }
     }

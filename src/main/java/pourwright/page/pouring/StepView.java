@@ -1,9 +1,10 @@
 package pourwright.page.pouring;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 import pourwright.batch.PlannedAmount;
@@ -13,13 +14,13 @@ import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
 import pourwright.page.Units;
 import pourwright.page.pouring.PourPage.Ask;
+import pourwright.page.pouring.PourPage.Print;
 import pourwright.page.pouring.PourPage.Redosing;
 import pourwright.page.pouring.PourPage.StepCard;
 import pourwright.page.pouring.PourPage.Weighing;
 import pourwright.pour.Dose;
 import pourwright.pour.Dose.LoadOf;
 import pourwright.pour.Redose;
-import pourwright.pour.VesselWarming;
 import pourwright.stock.Shelf;
 import pourwright.work.Books;
 import pourwright.work.PieceBook;
@@ -32,10 +33,6 @@ final class StepView {
   static final double LOAD_TOLERANCE = 0.02;
 
   private static final int VESSELS_LOOKED_AT = 500;
-  private static final double STONE_G_PER_ML = 2.0;
-  private static final double STONE_J_PER_KG_K = 880;
-  private static final double WAX_J_PER_KG_K = 2200;
-  private static final double ROOM_C = 20;
 
   private final Desk desk;
 
@@ -46,7 +43,7 @@ final class StepView {
   StepCard step(Books books, PourWatch watch) {
     PlannedStep next = watch.next();
     if (next == null || !watch.batch().isRunning()) {
-      return new StepCard("", "", "", List.of(), "", List.of(), List.of(), "", "");
+      return new StepCard("", "", "", List.of(), List.of(), List.of(), List.of(), "", "");
     }
     List<PlannedStep> all = watch.batch().plan().steps();
     List<Weighing> weighs = new ArrayList<>();
@@ -57,8 +54,8 @@ final class StepView {
         next.key(),
         "Step " + (all.indexOf(next) + 1) + " of " + all.size(),
         next.sentence(),
-        hints(watch, next),
-        next.key().equals("tab") ? "/pouring/template/" + watch.candle().design().code() : "",
+        HintView.of(watch, next),
+        next.key().equals("tab") ? templates(watch) : List.of(),
         weighs,
         asks(books, watch, next),
         next.takesTemperature() ? thermometer(next) : "",
@@ -112,15 +109,16 @@ final class StepView {
   private List<Ask> asks(Books books, PourWatch watch, PlannedStep step) {
     List<Ask> asks = new ArrayList<>();
     if (step.key().equals(PourWalk.TARE)) {
-      List<Piece> dry = dry(books, watch);
-      for (Piece piece : dry.subList(0, Math.min(dry.size(), watch.batch().plan().pieces()))) {
-        asks.add(
-            new Ask(
-                "empty-" + piece.id(),
-                "Vessel " + piece.mark().text(),
-                desk.units().mass(),
-                "decimal",
-                ""));
+      Set<Long> asked = new HashSet<>();
+      for (PourWatch.Part part : watch.parts()) {
+        dry(books, part.candle()).stream()
+            .filter(piece -> !asked.contains(piece.id()))
+            .limit(part.count())
+            .forEach(
+                piece -> {
+                  asked.add(piece.id());
+                  asks.add(empty(piece));
+                });
       }
     }
     Double flash = watch.lowestFlashC();
@@ -143,79 +141,24 @@ final class StepView {
     return asks;
   }
 
-  /** Dry vessels of the candle's design, the newest first. */
-  static List<Piece> dry(Books books, PourWatch watch) {
-    String vessel = watch.candle().design().vessel();
-    PieceBook.Which which = new PieceBook.Which(vessel, null);
-    return books.pieces().list(which, null, VESSELS_LOOKED_AT).items().stream()
-        .filter(p -> p.state() instanceof PieceState.Dry)
+  private static List<Print> templates(PourWatch watch) {
+    return watch.parts().stream()
+        .map(p -> p.candle().design())
+        .map(d -> new Print("/pouring/template/" + d.code(), d.name()))
         .toList();
   }
 
-  private static List<String> hints(PourWatch watch, PlannedStep step) {
-    return switch (step.key()) {
-      case PourWalk.WARM -> List.of(warming(watch));
-      case PourWalk.POUR -> mixed(watch, watch.waxC());
-      case PourWalk.SECOND ->
-          List.of(
-              "From the same melt, after the skin, into the relief holes; stop just below the first"
-                  + " line. Warm the held-back wax gently once (house: at most one reheat).");
-      case "set" -> List.of("Mend tops with gentle heat only once set, and never on damp stone.");
-      default -> List.of();
-    };
+  private Ask empty(Piece piece) {
+    String label = "Vessel " + piece.mark().text();
+    return new Ask("empty-" + piece.id(), label, desk.units().mass(), "decimal", "");
   }
 
-  private static VesselWarming stone(ResolvedCandle candle) {
-    return new VesselWarming(
-        candle.netG().value(), WAX_J_PER_KG_K, stoneG(candle), STONE_J_PER_KG_K);
-  }
-
-  private static double stoneG(ResolvedCandle candle) {
-    return candle.vessel().mixMl().value() * STONE_G_PER_ML;
-  }
-
-  private static double pourC(ResolvedCandle candle) {
-    PourCard.Temperatures window = candle.pour().card().temperatures();
-    return (window.pourFromC() + window.pourToC()) / 2;
-  }
-
-  private static String warming(PourWatch watch) {
-    VesselWarming warming = stone(watch.candle());
-    double waxC = pourC(watch.candle());
-    return String.format(
-        Locale.ROOT,
-        "The stone counts (typical %.0f g): wax poured at %.0f \u00b0C comes to %.0f \u00b0C in a vessel"
-            + " at 20 \u00b0C and to %.0f \u00b0C in one at 35 \u00b0C.",
-        stoneG(watch.candle()),
-        waxC,
-        warming.afterC(waxC, 20),
-        warming.afterC(waxC, 35));
-  }
-
-  /** Wax and wall together, by the newest readings. */
-  private static List<String> mixed(PourWatch watch, @Nullable Double readC) {
-    List<String> hints = new ArrayList<>();
-    VesselWarming warming = stone(watch.candle());
-    Double stone = watch.stoneC();
-    double stoneC = stone == null ? ROOM_C : stone;
-    double waxC = readC == null ? pourC(watch.candle()) : readC;
-    if (waxC < stoneC) {
-      return List.of("The stone was read warmer than the wax: check both.");
-    }
-    hints.add(
-        String.format(
-            Locale.ROOT,
-            "Wax at %.0f \u00b0C and stone at %.0f \u00b0C (%s) come to %.0f \u00b0C.",
-            waxC,
-            stoneC,
-            stone == null ? "assumed, nobody read it" : "read",
-            warming.afterC(waxC, stoneC)));
-    Double meltFrom = watch.meltFromC();
-    String warning = meltFrom == null ? null : warming.warning(waxC, stoneC, meltFrom);
-    if (warning != null) {
-      hints.add(warning);
-    }
-    return hints;
+  /** Dry vessels of the candle's design, the newest first. */
+  static List<Piece> dry(Books books, ResolvedCandle candle) {
+    PieceBook.Which which = new PieceBook.Which(candle.design().vessel(), null);
+    return books.pieces().list(which, null, VESSELS_LOOKED_AT).items().stream()
+        .filter(p -> p.state() instanceof PieceState.Dry)
+        .toList();
   }
 
   static Redosing redosing(PourWatch watch, Units units) {

@@ -2,6 +2,8 @@ package pourwright.page.pouring;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,22 +13,25 @@ import pourwright.card.CandleDesign;
 import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.CandleSection;
 import pourwright.page.board.Drawing;
 import pourwright.pour.Fill;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Circle;
-import pourwright.shape.Point;
 import pourwright.wick.HeatCheck;
 import pourwright.wick.WickLayout;
 import pourwright.wick.WickMemory.Proposal;
 import pourwright.wick.WickOffer;
+import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
 import pourwright.work.PourFill;
+import pourwright.work.SaveCard;
 import pourwright.work.WickChoice;
+import pourwright.work.WickPlaces;
 
 /** Which wicks for a candle, and how many. */
 final class WicksDesk {
@@ -38,6 +43,7 @@ final class WicksDesk {
 
   void addTo(RoutesConfig routes) {
     routes.get("/pouring/wicks", this::show);
+    routes.post("/pouring/wicks/keep", this::keep);
   }
 
   private void show(Context http) {
@@ -48,9 +54,9 @@ final class WicksDesk {
   private WicksPage page(Books books, Form form) {
     Map<String, String> candles = PouringPlace.candles(books);
     String code = form.value("candle");
-    Optional<CandleDesign> design =
-        books.cards().current(Drawers.CANDLE, code).map(CardVersion::body);
-    WicksPage none = new WicksPage(form, candles, "", "", "", List.of(), List.of());
+    Optional<CardVersion<CandleDesign>> card = books.cards().current(Drawers.CANDLE, code);
+    Optional<CandleDesign> design = card.map(CardVersion::body);
+    WicksPage none = new WicksPage(form, candles, "", "", "", "", "", List.of(), List.of());
     if (design.isEmpty()) {
       if (!code.isEmpty()) {
         form.complain("candle", "There is no candle '" + code + "'.");
@@ -66,6 +72,8 @@ final class WicksDesk {
           candles,
           design.get().name(),
           "/pouring/template/" + code,
+          String.valueOf(card.get().version()),
+          standing(candle),
           beside(choice),
           choice.wicks().stream().map(WicksDesk::wick).toList(),
           choice.counts().stream().map(c -> count(choice, fill, c)).toList());
@@ -73,6 +81,68 @@ final class WicksDesk {
       form.complain("candle", e.sentence() + ": " + e.hint() + ".");
       return none;
     }
+  }
+
+  /** Where the card has the wicks now, and how far a pool must reach then. */
+  private static String standing(ResolvedCandle candle) {
+    try {
+      WickPlaces places = WickPlaces.of(candle);
+      String now =
+          String.format(
+              Locale.ROOT,
+              places.written()
+                  ? "The card has places for %d: each pool must reach %.1f mm."
+                  : "The card has no places for %d; as laid out each pool must reach %.1f mm.",
+              candle.design().wicks().count(),
+              places.layout().coveringRadiusMm());
+      return places.written() && !places.sentence().isEmpty() ? now + " " + places.sentence() : now;
+    } catch (OutOfRange e) {
+      return e.sentence() + ".";
+    }
+  }
+
+  /** Keeps a layout on the candle's card, as its next version. */
+  private void keep(Context http) {
+    Form form = Form.of(http);
+    String code = form.value("candle");
+    String back = "/pouring/wicks?candle=" + URLEncoder.encode(code, StandardCharsets.UTF_8);
+    Optional<CandleDesign> design =
+        desk.studio()
+            .look(books -> books.cards().current(Drawers.CANDLE, code))
+            .map(CardVersion::body);
+    Optional<Integer> count = form.count("count", "how many wicks", 1, WickLayout.MOST);
+    Optional<Integer> version = form.count("version", "the card's version", 1, 1_000_000);
+    Optional<Act> act = form.act(http, "");
+    if (design.isEmpty() || count.isEmpty() || version.isEmpty() || act.isEmpty()) {
+      Show.done(http, Said.refused("Nothing was kept: say who works here first.", ""), back);
+      return;
+    }
+    try {
+      ResolvedCandle candle = desk.studio().look(b -> design.get().resolve(Drawers.book(b)));
+      boolean free = form.value("free").equals("yes");
+      CandleDesign changed =
+          design.get().withPlaces(WickPlaces.laidOut(candle, count.get(), free).forTheCard());
+      SaveCard.Saving<CandleDesign> saving =
+          desk.studio()
+              .saveCard
+              .run(act.get(), SaveCard.Request.of(Drawers.CANDLE, code, version.get(), changed));
+      Show.done(http, said(saving), back);
+    } catch (OutOfRange e) {
+      Show.done(http, Said.refused(e.sentence() + ".", e.hint() + "."), back);
+    }
+  }
+
+  private static Said said(SaveCard.Saving<CandleDesign> saving) {
+    if (saving instanceof SaveCard.Saving.Saved<CandleDesign> saved) {
+      return Said.note(
+          "Kept on the card, version " + saved.version().version() + ".",
+          "Another count or place is another candle to test: what was proved before does not cover"
+              + " it.");
+    }
+    return saving instanceof SaveCard.Saving.Refused<CandleDesign> refused
+        ? Said.refused(refused.sentence() + ".", refused.hint() + ".")
+        : Said.refused(
+            "The card was changed meanwhile; nothing was kept.", "Look at the page again.");
   }
 
   private static String beside(WickChoice choice) {
@@ -108,7 +178,8 @@ final class WicksDesk {
     WickOffer offer = count.offer();
     HeatCheck heat = count.heat();
     if (offer == null || heat == null) {
-      return new WicksPage.Count(title, List.of(), count.refusal() + ".", null, null);
+      return new WicksPage.Count(
+          title, count.count(), List.of(), count.refusal() + ".", null, null);
     }
     List<String> lines = new ArrayList<>();
     double reach = offer.layout().coveringRadiusMm();
@@ -131,6 +202,7 @@ final class WicksDesk {
     WickLayout free = offer.free();
     return new WicksPage.Count(
         title,
+        count.count(),
         lines,
         flag,
         drawing(choice, fill, offer.layout()),
@@ -162,9 +234,6 @@ final class WicksDesk {
   }
 
   private Drawing drawing(WickChoice choice, Fill fill, WickLayout layout) {
-    double turn = -Math.toRadians(layout.turnedDeg());
-    List<Point> places =
-        layout.positions().stream().map(p -> Point.polar(p.length(), p.angle() + turn)).toList();
-    return new CandleSection(desk).plan(choice.candle(), fill, places);
+    return new CandleSection(desk).plan(choice.candle(), fill, layout.inOwnAxes());
   }
 }

@@ -13,6 +13,8 @@ import pourwright.page.board.Drawing;
  * @param candles candles by code
  * @param name the candle; empty while none is chosen
  * @param template where its template is printed
+ * @param version of the candle's card
+ * @param standing where the card has the wicks now
  * @param beside what heat is held against
  * @param wicks what is known of each wick
  * @param counts the layouts by count
@@ -22,6 +24,8 @@ public record WicksPage(
     Map<String, String> candles,
     String name,
     String template,
+    String version,
+    String standing,
     String beside,
     List<Wick> wicks,
     List<Count> counts) {
@@ -33,6 +37,7 @@ public record WicksPage(
    * A number of wicks.
    *
    * @param title as "2 wicks"
+   * @param count how many
    * @param lines reach, heat, and what to know
    * @param flag a warning, or empty
    * @param drawing the layout; null when none fits
@@ -40,6 +45,7 @@ public record WicksPage(
    */
   public record Count(
       String title,
+      int count,
       List<String> lines,
       String flag,
       @Nullable Drawing drawing,

@@ -1,11 +1,15 @@
 package pourwright.page.pouring;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +22,7 @@ import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CandleDesign;
+import pourwright.hazard.HazardSheet;
 import pourwright.main.DemoCards;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
@@ -308,6 +313,186 @@ class PouringBenchTest {
     day.put("pitchers", "cup");
     assertThat(visitor.post("/pouring/day", "/pouring/day", day).body())
         .contains("grams that stay in it");
+  }
+
+  /** By hand: the pitcher's wax and fragrance are the page's, whatever the two vessels hold. */
+  @Test
+  void aProposedPitcherBeginsAsOnePourOfAllItsCandles() {
+    Map<String, String> day = new LinkedHashMap<>();
+    day.put("n-bollard-rain", "2");
+    day.put("n-ferry-rain", "1");
+    day.put("pitchers", "jug; 2000; 8");
+    day.put("melter", "4000");
+    day.put("by", "MB");
+    var grouped = Jsoup.parse(visitor.post("/pouring/day", "/pouring/day", day).body());
+    var form = grouped.select("form[action=/pouring/day/begin]");
+    String of = form.select("input[name=of]").attr("value");
+    assertThat(of).contains("bollard-rain:2").contains("ferry-rain:1");
+    String pour = beginPitcher(of).headers().firstValue("Location").orElseThrow();
+    assertThat(visitor.page(pour).select("h1").text())
+        .contains("2 × Bollard")
+        .contains("1 × Ferry");
+    assertThat(visitor.page("/pouring/day").select("input[name=n-bollard-rain]").attr("value"))
+        .isEmpty();
+    long id = Long.parseLong(pour.replaceAll(".*/", ""));
+    Batch batch = open.studio.look(b -> b.batches().batch(id)).orElseThrow();
+    double planned =
+        batch.plan().steps().stream()
+            .filter(s -> s.key().equals(PourWalk.MELT) || s.key().equals(PourWalk.SCENT))
+            .flatMap(s -> s.amounts().stream())
+            .filter(a -> !a.material().contains("dye"))
+            .mapToDouble(a -> a.amount().inUsualUnit())
+            .sum();
+    String title = grouped.select("li strong").text();
+    Matcher grams = Pattern.compile("(\\d+) g wax, (\\d+) g fragrance").matcher(title);
+    assertThat(grams.find()).isTrue();
+    double shown = Double.parseDouble(grams.group(1)) + Double.parseDouble(grams.group(2));
+    assertThat(planned).isCloseTo(shown, within(1.1));
+    waxTight("bollard");
+    waxTight("ferry");
+    for (int i = 0; i < 9; i++) {
+      step(pour, Map.of());
+    }
+    var finish = visitor.page(pour);
+    assertThat(finish.select("#pieces legend").text()).contains("Bollard");
+    assertThat(finish.select("#piece1s legend").text()).contains("Ferry");
+    Map<String, String> ticks = new LinkedHashMap<>();
+    ticks.put("piece", finish.select("input[name=piece]").attr("value"));
+    ticks.put("piece1", finish.select("input[name=piece1]").attr("value"));
+    ticks.put("by", "MB");
+    assertThat(visitor.post(pour, pour + "/finish", ticks).statusCode()).isEqualTo(303);
+    assertThat(open.studio.<List<Piece>>look(b -> b.pieces().ofBatch(id)))
+        .extracting(p -> PieceState.candleOf(p.state()).orElse(""))
+        .containsExactlyInAnyOrder("bollard-rain", "ferry-rain");
+  }
+
+  @Test
+  void aLegalLimitIsKeptWithTheFragranceAndBinds() {
+    Map<String, String> limit = Map.of("fragrance", "scent-fig", "limit", "7.4", "by", "MB");
+    visitor.post("/pouring/blend?pour=fig", "/pouring/blend/legal", limit);
+    assertThat(visitor.page("/pouring/blend?pour=fig").text())
+        .contains("Kept with Fig loft")
+        .contains("the legal limit of Fig loft 7.40 % binds; exceeded")
+        .contains("is above 7.40 %: the legal limit of Fig loft");
+  }
+
+  /** House: heated again at most once; above it a reason is asked for. */
+  @Test
+  void heatingAgainIsCountedAndAsksForAReasonTheSecondTime() {
+    String pour = begin("bollard-rain", 1);
+    toScent(pour);
+    step(pour, Map.of());
+    assertThat(visitor.page(pour).text()).contains("Not heated again yet");
+    visitor.post(pour, pour + "/reheat", Map.of("by", "MB"));
+    assertThat(visitor.page(pour).text()).contains("Heated again once");
+    visitor.post(pour, pour + "/reheat", Map.of("by", "MB"));
+    assertThat(visitor.page(pour).text()).contains("was heated again before (house: at most 1)");
+    assertThat(steps(pour)).filteredOn(s -> s.key().equals(PourWalk.REHEAT)).hasSize(1);
+    visitor.post(
+        pour, pour + "/reheat", Map.of("by", "MB", "reheat_reason", "the door stood open"));
+    assertThat(steps(pour)).filteredOn(s -> s.key().equals(PourWalk.REHEAT)).hasSize(2);
+    assertThat(visitor.page(pour).text()).contains("the door stood open");
+  }
+
+  private String poured(String candle) {
+    String pour = begin(candle, 1);
+    toScent(pour);
+    step(pour, Map.of());
+    step(pour, Map.of());
+    return pour;
+  }
+
+  private void sheet(String material, List<HazardSheet.Line> lines) {
+    open.save(Drawers.SHEET, material, new HazardSheet(material, "1", lines, true));
+  }
+
+  private static HazardSheet.Line line(String name, double fraction, String hazard) {
+    return new HazardSheet.Line(
+        name, null, fraction, fraction, List.of(hazard), Map.of(), null, null, null, null);
+  }
+
+  /**
+   * By hand: 60 g at 10 % of one scent and 40 g at 1/11 of another are 6.0 % and 3.64 % of the
+   * whole. 30 % of P in the first is 1.8 %, above the 1 % of CLP annex I, table 3.4.5 for skin
+   * sensitisers 1B; 5 % of Q in the second is 0.18 %, above the 0.1 % of table 3.4.6 and named.
+   */
+  @Test
+  void whatIsLeftGoesIntoUnwickedPiecesWithAllItsIngredients() {
+    String rain = poured("bollard-rain");
+    String hearth = poured("cog-hearth");
+    var tooMuch = Map.of("left_g", "9000", "whither", "unwicked", "by", "MB");
+    visitor.post(rain, rain + "/left", tooMuch);
+    assertThat(visitor.page(rain).text()).contains("9000.0 g cannot be left of");
+    var proved = Map.of("left_g", "60", "whither", "proved:bollard-rain", "by", "MB");
+    visitor.post(rain, rain + "/left", proved);
+    assertThat(visitor.page(rain).text()).contains("not proved for this scent and load");
+    visitor.post(rain, rain + "/left", Map.of("left_g", "60", "whither", "unwicked", "by", "MB"));
+    visitor.post(
+        hearth, hearth + "/left", Map.of("left_g", "40", "whither", "unwicked", "by", "MB"));
+    String chosen = "/pouring/unwicked?pour=" + id(rain) + "&pour=" + id(hearth);
+    assertThat(visitor.page(chosen).text())
+        .contains("100.0 g made of")
+        .containsPattern("(5\\.9[89]|6\\.0[01]) % Rain on slate")
+        .containsPattern("3\\.6[345] % Cold hearth")
+        .contains("Not written down: the safety data sheet of")
+        .contains("Cannot be said while a sheet is missing");
+    sheet("soft-wax-a", List.of());
+    sheet("blend-b", List.of());
+    sheet("scent-rain", List.of(line("Substance P", 0.3, "Skin Sens. 1B")));
+    sheet("scent-hearth", List.of(line("Substance Q", 0.05, "Skin Sens. 1B")));
+    assertThat(visitor.page(chosen).text())
+        .contains("Warning: H317")
+        .contains("Substance P")
+        .contains("Substance Q")
+        .doesNotContain("Not written down");
+    Map<String, String> one = Map.of("pour", id(rain), "by", "MB");
+    visitor.post("/pouring/unwicked?pour=" + id(rain), "/pouring/unwicked/poured", one);
+    assertThat(visitor.page("/pouring/unwicked").text())
+        .doesNotContain("60.0 g")
+        .contains("40.0 g");
+  }
+
+  private static String id(String pour) {
+    return pour.replaceAll(".*/", "");
+  }
+
+  private java.net.http.HttpResponse<String> beginPitcher(String of) {
+    Map<String, String> begin = new LinkedHashMap<>();
+    visitor
+        .page("/pouring/day")
+        .select("form[action=/pouring/day] input[type=hidden]")
+        .forEach(i -> begin.put(i.attr("name"), i.attr("value")));
+    begin.putAll(Map.of("of", of, "residue", "8", "top_up", "0", "by", "MB"));
+    return visitor.post("/pouring/day/begin", begin);
+  }
+
+  @Test
+  void candlesOfDifferentMeltsAreNotBegunFromOnePitcher() {
+    beginPitcher("bollard-rain:1,cog-hearth:1");
+    assertThat(visitor.page("/pouring/day").text()).contains("do not share a wax, a scent");
+    assertThat(open.studio.<List<Batch>>look(b -> b.batches().running())).isEmpty();
+  }
+
+  @Test
+  void placesOfWicksAreKeptOnTheCardAndPrinted() {
+    String path = "/pouring/wicks?candle=ferry-rain";
+    assertThat(visitor.page(path).text()).contains("The card has no places for");
+    var keep = visitor.page(path).select("form[action=/pouring/wicks/keep]").get(1);
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (String name : List.of("candle", "version", "count", "free")) {
+      fields.put(name, keep.select("input[name=" + name + "]").attr("value"));
+    }
+    fields.put("by", "MB");
+    visitor.post(path, "/pouring/wicks/keep", fields);
+    CandleDesign kept =
+        open.studio.look(b -> b.cards().current(Drawers.CANDLE, "ferry-rain")).orElseThrow().body();
+    assertThat(kept.wicks().positionsMm()).hasSize(2);
+    assertThat(visitor.page(path).text()).contains("The card has places for 2: each pool must");
+    assertThat(visitor.page("/board/candle/ferry-rain").text())
+        .contains("places as written on the card");
+    visitor.post(path, "/pouring/wicks/keep", fields);
+    assertThat(visitor.page(path).text()).contains("The card was changed meanwhile");
+    assertThat(visitor.get("/pouring/template/ferry-rain").statusCode()).isEqualTo(200);
   }
 
   /** By hand, Fisher 1935: 6 of 6 against 0 of 6 has the two-sided chance 2/924 = 0.00216. */
