@@ -9,9 +9,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -23,6 +23,7 @@ final class BenchVisitor {
       Pattern.compile("name=\"token\" (?:value|content)=\"([^\"]+)\"");
   private static final Pattern MATERIAL = Pattern.compile("\"(/stockroom/material/[^\"/?]+)\"");
   private static final Pattern LOT = Pattern.compile("\"(/stockroom/lot/\\d+)\"");
+  private static final int SAID_MOST = 200;
   private static final AtomicInteger NEXT = new AtomicInteger();
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
@@ -33,17 +34,42 @@ final class BenchVisitor {
   private String token = "";
   private String lot = "";
 
-  BenchVisitor(URI base) {
+  private final int which;
+
+  /**
+   * A visitor.
+   *
+   * @param which the number among those who write: each counts a lot of its own, since a count is
+   *     refused where another's came between its look and its writing
+   */
+  BenchVisitor(URI base, int which) {
     this.base = base;
+    this.which = which;
   }
 
-  /** Reads a page; true when it answers 200. */
-  boolean get(String path) throws IOException, InterruptedException {
-    return send(HttpRequest.newBuilder(base.resolve(path))).statusCode() == 200;
+  /** Reads a page; what it answers unless that is 200. */
+  Optional<String> get(String path) throws IOException, InterruptedException {
+    return unless(200, path, send(HttpRequest.newBuilder(base.resolve(path))));
   }
 
-  /** Writes the next of what it writes in turn; true when it was taken. */
-  boolean write(int nth) throws IOException, InterruptedException {
+  /** The status and the sentence of an answer that should have had another status. */
+  private static Optional<String> unless(int wanted, String path, HttpResponse<String> answer) {
+    if (answer.statusCode() == wanted) {
+      return Optional.empty();
+    }
+    String body = answer.body();
+    int main = Math.max(0, body.indexOf("<main"));
+    String said = body.substring(main).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip();
+    return Optional.of(
+        path.replaceAll("\\d+", "N")
+            + " answered "
+            + answer.statusCode()
+            + " "
+            + said.substring(0, Math.min(SAID_MOST, said.length())));
+  }
+
+  /** Writes the next of what it writes in turn; what was answered unless it was taken. */
+  Optional<String> write(int nth) throws IOException, InterruptedException {
     if (token.isEmpty()) {
       prepare();
     }
@@ -56,31 +82,35 @@ final class BenchVisitor {
 
   /** Reads the form token, and finds a lot to count. */
   private void prepare() throws IOException, InterruptedException {
-    token = first(TOKEN, body("/timers"));
-    String material = first(MATERIAL, body("/stockroom"));
-    lot = first(LOT, body(material));
+    token = nth(TOKEN, body("/timers"), 0);
+    String material = nth(MATERIAL, body("/stockroom"), which);
+    lot = nth(LOT, body(material), 0);
   }
 
   /** Answers the timer that it set, as its page gives it. */
-  private boolean answerTimer() throws IOException, InterruptedException {
+  private Optional<String> answerTimer() throws IOException, InterruptedException {
     Pattern bell =
         Pattern.compile("data-name=\"" + name + "\".*?(/bells/\\d+/answer)", Pattern.DOTALL);
-    return post(first(bell, body("/timers")), "&back=/timers");
+    return post(nth(bell, body("/timers"), 0), "&back=/timers");
   }
 
   private String body(String path) throws IOException, InterruptedException {
     return send(HttpRequest.newBuilder(base.resolve(path))).body();
   }
 
-  private static String first(Pattern pattern, String text) throws IOException {
-    Matcher found = pattern.matcher(text);
-    if (!found.find()) {
-      throw new IOException("the page has no " + pattern);
-    }
-    return found.group(1);
+  private static String nth(Pattern pattern, String text, int nth) throws IOException {
+    return pattern
+        .matcher(text)
+        .results()
+        .map(found -> found.group(1))
+        .distinct()
+        .skip(nth)
+        .findFirst()
+        .orElseThrow(() -> new IOException("the page has no " + pattern));
   }
 
-  private boolean post(String path, String fields) throws IOException, InterruptedException {
+  private Optional<String> post(String path, String fields)
+      throws IOException, InterruptedException {
     String form =
         "token="
             + URLEncoder.encode(token, StandardCharsets.UTF_8)
@@ -95,7 +125,7 @@ final class BenchVisitor {
                 .header("Origin", origin)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(form)));
-    return answer.statusCode() == 303;
+    return unless(303, path, answer);
   }
 
   private HttpResponse<String> send(HttpRequest.Builder request)

@@ -19,7 +19,6 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import pourwright.cli.RefusedInput;
 
 /**
@@ -58,7 +57,7 @@ final class PagesBench {
 
   private final PrintStream out;
   private final Map<String, Queue<Double>> times = new ConcurrentHashMap<>();
-  private final AtomicInteger failed = new AtomicInteger();
+  private final Map<String, Integer> failed = new ConcurrentHashMap<>();
 
   PagesBench(PrintStream out) {
     this.out = out;
@@ -88,7 +87,7 @@ final class PagesBench {
       out.flush();
       drive(base, warmUp, 0);
       times.clear();
-      failed.set(0);
+      failed.clear();
       drive(base, seconds, READ_EVERY_MS);
       return report(seconds, memoryMb(studio.pid(), "VmRSS:"), memoryMb(studio.pid(), "VmHWM:"));
     } finally {
@@ -159,7 +158,7 @@ final class PagesBench {
     List<Thread> threads = new ArrayList<>();
     for (int i = 0; i < READERS; i++) {
       int first = i;
-      BenchVisitor visitor = new BenchVisitor(base);
+      BenchVisitor visitor = new BenchVisitor(base, 0);
       threads.add(
           new Thread(
               () ->
@@ -172,7 +171,7 @@ final class PagesBench {
                       })));
     }
     for (int i = 0; i < WRITERS; i++) {
-      BenchVisitor visitor = new BenchVisitor(base);
+      BenchVisitor visitor = new BenchVisitor(base, i);
       threads.add(
           new Thread(
               () -> repeat(end, WRITE_EVERY_MS, n -> timed("(write)", () -> visitor.write(n)))));
@@ -188,7 +187,8 @@ final class PagesBench {
   }
 
   private interface Ask {
-    boolean isAnswered() throws IOException, InterruptedException;
+    /** What was answered instead; empty where all is well. */
+    Optional<String> wrong() throws IOException, InterruptedException;
   }
 
   private static void repeat(long end, long everyMillis, Turn turn) {
@@ -207,15 +207,16 @@ final class PagesBench {
   private void timed(String page, Ask ask) {
     long from = System.nanoTime();
     try {
-      if (ask.isAnswered()) {
+      Optional<String> wrong = ask.wrong();
+      if (wrong.isEmpty()) {
         times
             .computeIfAbsent(page, p -> new ConcurrentLinkedQueue<>())
             .add((System.nanoTime() - from) * 1e-6);
       } else {
-        failed.incrementAndGet();
+        failed.merge(page + ": " + wrong.get(), 1, Integer::sum);
       }
     } catch (IOException e) {
-      failed.incrementAndGet();
+      failed.merge(page + ": " + e, 1, Integer::sum);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -223,7 +224,7 @@ final class PagesBench {
 
   private int report(int seconds, long residentMb, long mostMb) {
     out.printf(Locale.ROOT, "%-14s %6s %9s %9s %9s%n", "page", "n", "median", "p95", "max (ms)");
-    boolean kept = failed.get() == 0;
+    boolean kept = failed.isEmpty();
     int all = 0;
     for (Map.Entry<String, Queue<Double>> page : new TreeMap<>(times).entrySet()) {
       double[] sorted = page.getValue().stream().mapToDouble(Double::doubleValue).toArray();
@@ -246,9 +247,11 @@ final class PagesBench {
         all,
         seconds,
         all / (double) seconds,
-        failed.get(),
+        failed.values().stream().mapToInt(Integer::intValue).sum(),
         megabytes(residentMb),
         megabytes(mostMb));
+    new TreeMap<>(failed)
+        .forEach((what, n) -> out.printf(Locale.ROOT, "  failed %d x %s%n", n, what));
     out.printf(
         Locale.ROOT,
         "budget: p95 under %.0f ms on every page, none failed, resident under %d MB: %s%n",

@@ -42,14 +42,12 @@ record AfterSaleSql(Handle handle) implements AfterSaleBook {
 
   @Override
   public PageOf<AfterSale> list(@Nullable String after, int limit) {
-    List<AfterSale> rows =
-        handle
-            .createQuery(SELECT + " AND a.id < :below ORDER BY a.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> map(row))
-            .list();
-    return PageOf.cut(rows, limit, a -> Long.toString(a.id()));
+    return Keys.newestFirst(
+        handle.createQuery(SELECT + " AND a.id < :below ORDER BY a.id DESC LIMIT :limit"),
+        after,
+        limit,
+        (row, ctx) -> map(row),
+        AfterSale::id);
   }
 
   @Override

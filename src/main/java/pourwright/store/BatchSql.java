@@ -74,15 +74,11 @@ final class BatchSql implements BatchBook {
   public PageOf<Batch> list(@Nullable BatchKind kind, @Nullable String after, int limit) {
     String only = kind == null ? "" : " AND b.kind = :kind";
     var query =
-        handle
-            .createQuery(SELECT + only + " AND b.id < :below ORDER BY b.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1);
+        handle.createQuery(SELECT + only + " AND b.id < :below ORDER BY b.id DESC LIMIT :limit");
     if (kind != null) {
       query.bind("kind", kind.name());
     }
-    List<Batch> rows = query.map((row, ctx) -> map(row)).list();
-    return PageOf.cut(rows, limit, b -> Long.toString(b.id()));
+    return Keys.newestFirst(query, after, limit, (row, ctx) -> map(row), Batch::id);
   }
 
   @Override

@@ -91,15 +91,11 @@ final class BurnSql implements BurnBook {
   public PageOf<BurnTest> list(@Nullable String candle, @Nullable String after, int limit) {
     String only = candle == null ? "" : " AND t.candle = :candle";
     var query =
-        handle
-            .createQuery(SELECT + only + " AND t.id < :below ORDER BY t.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1);
+        handle.createQuery(SELECT + only + " AND t.id < :below ORDER BY t.id DESC LIMIT :limit");
     if (candle != null) {
       query.bind("candle", candle);
     }
-    List<BurnTest> rows = query.map((row, ctx) -> map(row)).list();
-    return PageOf.cut(rows, limit, t -> Long.toString(t.id()));
+    return Keys.newestFirst(query, after, limit, (row, ctx) -> map(row), BurnTest::id);
   }
 
   @Override

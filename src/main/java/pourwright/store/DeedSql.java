@@ -62,14 +62,12 @@ final class DeedSql implements DeedBook {
 
   @Override
   public PageOf<Deed> history(@Nullable String after, int limit) {
-    List<Deed> rows =
-        handle
-            .createQuery(SELECT + "WHERE d.id < :below ORDER BY d.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> map(row))
-            .list();
-    return PageOf.cut(rows, limit, d -> Long.toString(d.id()));
+    return Keys.newestFirst(
+        handle.createQuery(SELECT + "WHERE d.id < :below ORDER BY d.id DESC LIMIT :limit"),
+        after,
+        limit,
+        (row, ctx) -> map(row),
+        Deed::id);
   }
 
   @Override

@@ -176,18 +176,17 @@ final class DeskSql {
 
     @Override
     public PageOf<Reading> list(String quantity, @Nullable String after, int limit) {
-      List<Reading> rows =
+      return Keys.newestFirst(
           handle
               .createQuery(
                   SELECT
                       + " AND r.quantity = :quantity AND r.id < :below"
                       + " ORDER BY r.id DESC LIMIT :limit")
-              .bind("quantity", quantity)
-              .bind("below", Keys.below(after))
-              .bind("limit", limit + 1)
-              .map((row, ctx) -> map(row))
-              .list();
-      return PageOf.cut(rows, limit, r -> Long.toString(r.id()));
+              .bind("quantity", quantity),
+          after,
+          limit,
+          (row, ctx) -> map(row),
+          Reading::id);
     }
 
     @Override

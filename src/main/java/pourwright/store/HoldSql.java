@@ -84,14 +84,12 @@ final class HoldSql implements HoldBook {
 
   @Override
   public PageOf<Hold> list(@Nullable String after, int limit) {
-    List<Hold> rows =
-        handle
-            .createQuery(SELECT + " AND h.id < :below ORDER BY h.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> map(row))
-            .list();
-    return PageOf.cut(rows, limit, h -> Long.toString(h.id()));
+    return Keys.newestFirst(
+        handle.createQuery(SELECT + " AND h.id < :below ORDER BY h.id DESC LIMIT :limit"),
+        after,
+        limit,
+        (row, ctx) -> map(row),
+        Hold::id);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.EmptyHandling;
 import org.jdbi.v3.core.statement.Query;
@@ -50,6 +51,16 @@ final class LotSql implements LotBook {
       """
       SELECT m.*, l.unit_kind, d.at_ms FROM movement m
       JOIN lot l ON l.id = m.lot_id JOIN deed d ON d.id = m.deed_id
+      """;
+
+  /**
+   * The same of one material's later ones, found by their number and not by the material's lots.
+   */
+  private static final String LATER =
+      """
+      SELECT m.*, l.unit_kind, d.at_ms FROM movement m CROSS JOIN lot l CROSS JOIN deed d
+      WHERE m.id > :after AND l.id = m.lot_id AND d.id = m.deed_id AND l.material = :material
+      ORDER BY m.id
       """;
 
   private final Handle handle;
@@ -168,59 +179,21 @@ final class LotSql implements LotBook {
   public PageOf<Shelf> list(@Nullable String material, @Nullable String after, int limit) {
     String only = material == null ? "" : " AND l.material = :material";
     var query =
-        handle
-            .createQuery(SELECT + only + " AND l.id < :below ORDER BY l.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1);
+        handle.createQuery(SELECT + only + " AND l.id < :below ORDER BY l.id DESC LIMIT :limit");
     if (material != null) {
       query.bind("material", material);
     }
-    List<Shelf> rows = query.map((row, ctx) -> shelf(row)).list();
-    return PageOf.cut(rows, limit, s -> Long.toString(s.lot().id()));
+    return Keys.newestFirst(query, after, limit, (row, ctx) -> shelf(row), s -> s.lot().id());
   }
 
   @Override
   public Map<String, Amount> onHand() {
-    return sums("", "");
+    return new LotSums(handle).onHand();
   }
 
   @Override
   public Map<String, Amount> drawable(LocalDate today) {
-    return sums(
-        """
-         AND (l.expires_on IS NULL OR l.expires_on >= :today)
-         AND l.id NOT IN (SELECT CAST(h.subject_id AS BIGINT) FROM hold h
-          WHERE h.subject_kind = 'LOT'
-          AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = h.deed_id)
-          AND NOT EXISTS (SELECT 1 FROM hold_lift x WHERE x.hold_id = h.id
-            AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = x.deed_id)))
-        """,
-        today.toString());
-  }
-
-  private Map<String, Amount> sums(String only, String today) {
-    Map<String, Amount> sums = new TreeMap<>();
-    var query =
-        handle.createQuery(
-            """
-            SELECT l.material, l.unit_kind, SUM(b.units) AS units
-            FROM lot_balance b CROSS JOIN lot l
-            WHERE l.id = b.lot_id AND b.units > 0
-              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id)
-            """
-                + only
-                + " GROUP BY l.material, l.unit_kind ORDER BY l.material");
-    if (!only.isEmpty()) {
-      query.bind("today", today);
-    }
-    query
-        .map(
-            (row, ctx) ->
-                Map.entry(
-                    row.getString("material"),
-                    new Amount(UnitKind.valueOf(row.getString("unit_kind")), row.getLong("units"))))
-        .forEach(e -> sums.merge(e.getKey(), e.getValue(), Amount::plus));
-    return sums;
+    return new LotSums(handle).drawable(today);
   }
 
   @Override
@@ -242,14 +215,25 @@ final class LotSql implements LotBook {
   }
 
   @Override
-  public List<Movement> ofMaterial(String material) {
-    return ofMaterial(material, 0);
+  public Map<String, Long> movedSince(long after) {
+    return handle
+        .createQuery(
+            """
+            SELECT l.material, MAX(m.id) AS newest FROM movement m CROSS JOIN lot l
+            WHERE m.id > :after AND l.id = m.lot_id GROUP BY l.material
+            """)
+        .bind("after", after)
+        .map((row, ctx) -> Map.entry(row.getString("material"), row.getLong("newest")))
+        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   @Override
   public List<Movement> ofMaterial(String material, long after) {
     return handle
-        .createQuery(MOVEMENTS + "WHERE l.material = :material AND m.id > :after ORDER BY m.id")
+        .createQuery(
+            after > 0
+                ? LATER
+                : MOVEMENTS + "WHERE l.material = :material AND m.id > :after ORDER BY m.id")
         .bind("material", material)
         .bind("after", after)
         .map((row, ctx) -> movement(row))
@@ -258,8 +242,7 @@ final class LotSql implements LotBook {
 
   @Override
   public Map<Long, Price> prices(String material) {
-    Map<Long, Price> prices = new TreeMap<>();
-    handle
+    return handle
         .createQuery(
             """
             SELECT id, price_minor, currency FROM lot
@@ -271,35 +254,31 @@ final class LotSql implements LotBook {
                 Map.entry(
                     row.getLong("id"),
                     new Price(row.getLong("price_minor"), row.getString("currency"))))
-        .forEach(e -> prices.put(e.getKey(), e.getValue()));
-    return prices;
+        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   @Override
   public PageOf<Movement> movements(long lot, @Nullable String after, int limit) {
-    List<Movement> rows =
+    return Keys.newestFirst(
         handle
             .createQuery(
                 MOVEMENTS
                     + "WHERE m.lot_id = :lot AND m.id < :below ORDER BY m.id DESC LIMIT :limit")
-            .bind("lot", lot)
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> movement(row))
-            .list();
-    return PageOf.cut(rows, limit, m -> Long.toString(m.id()));
+            .bind("lot", lot),
+        after,
+        limit,
+        (row, ctx) -> movement(row),
+        Movement::id);
   }
 
   @Override
   public PageOf<Movement> movements(@Nullable String after, int limit) {
-    List<Movement> rows =
-        handle
-            .createQuery(MOVEMENTS + "WHERE m.id < :below ORDER BY m.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> movement(row))
-            .list();
-    return PageOf.cut(rows, limit, m -> Long.toString(m.id()));
+    return Keys.newestFirst(
+        handle.createQuery(MOVEMENTS + "WHERE m.id < :below ORDER BY m.id DESC LIMIT :limit"),
+        after,
+        limit,
+        (row, ctx) -> movement(row),
+        Movement::id);
   }
 
   @Override

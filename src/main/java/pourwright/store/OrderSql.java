@@ -87,18 +87,15 @@ final class OrderSql implements OrderBook {
   public PageOf<Order> list(@Nullable OrderState state, @Nullable String after, int limit) {
     String only = state == null ? "" : " AND o.state = :state";
     var query =
-        handle
-            .createQuery(
-                "SELECT o.* FROM order_now o WHERE o.first_fact < :below"
-                    + only
-                    + " ORDER BY o.first_fact DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1);
+        handle.createQuery(
+            "SELECT o.* FROM order_now o WHERE o.first_fact < :below"
+                + only
+                + " ORDER BY o.first_fact DESC LIMIT :limit");
     if (state != null) {
       query.bind("state", state.name());
     }
     PageOf<Head> heads =
-        PageOf.cut(query.map((row, ctx) -> head(row)).list(), limit, h -> Long.toString(h.first()));
+        Keys.newestFirst(query, after, limit, (row, ctx) -> head(row), Head::first);
     return new PageOf<>(withLines(heads.items()), heads.next());
   }
 

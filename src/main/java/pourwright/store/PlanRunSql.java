@@ -2,7 +2,6 @@ package pourwright.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -46,14 +45,12 @@ final class PlanRunSql implements PlanRunBook {
 
   @Override
   public PageOf<PlanRun> list(@Nullable String after, int limit) {
-    List<PlanRun> rows =
-        handle
-            .createQuery(SELECT + " AND r.id < :below ORDER BY r.id DESC LIMIT :limit")
-            .bind("below", Keys.below(after))
-            .bind("limit", limit + 1)
-            .map((row, ctx) -> map(row))
-            .list();
-    return PageOf.cut(rows, limit, r -> Long.toString(r.id()));
+    return Keys.newestFirst(
+        handle.createQuery(SELECT + " AND r.id < :below ORDER BY r.id DESC LIMIT :limit"),
+        after,
+        limit,
+        (row, ctx) -> map(row),
+        PlanRun::id);
   }
 
   @Override

@@ -64,8 +64,13 @@ public interface LotBook {
   /** The number of the newest movement of a material's lots; 0 where there is none. */
   long newestMovement(String material);
 
+  /** The newest movement of each material that moved after the movement of this number. */
+  Map<String, Long> movedSince(long after);
+
   /** All movements of a material's lots in the order of writing. */
-  List<Movement> ofMaterial(String material);
+  default List<Movement> ofMaterial(String material) {
+    return ofMaterial(material, 0);
+  }
 
   /** The same of those later than some number. */
   List<Movement> ofMaterial(String material, long after);

@@ -33,7 +33,6 @@ public final class SlateBook {
   private static final double REJECT_UNCERTAINTY = 0.4;
   private static final double HOUSE_MOLD_PRICE = 35;
   private static final double MINOR = 100;
-  private static final int LATEST = 300;
 
   private final Books books;
   private final CardBook cards;
@@ -41,8 +40,9 @@ public final class SlateBook {
   private final StockValues values;
   private final Valuation.Method method;
   private final long newest;
+  private final String pieces;
   private final Map<String, StockValue> looked = new HashMap<>();
-  private final Map<String, PieceBook.Fared> fared = new HashMap<>();
+  private final Set<String> designs = new TreeSet<>();
   private @Nullable RecordedMinutes minutes;
 
   /** A way to sell, its key, its terms, and the share of the shop price that is asked there. */
@@ -96,6 +96,7 @@ public final class SlateBook {
     this.cards = Drawers.book(books);
     this.method = StockValue.method(settings.get("slate.method"));
     this.newest = books.lots().newestMovement();
+    this.pieces = books.pieces().edition();
   }
 
   private Optional<String> setting(String key) {
@@ -159,22 +160,15 @@ public final class SlateBook {
 
   /** What all slates are laid out of: cards, settings, movements, and how pieces fared. */
   public List<Object> edition() {
-    return List.of(
-        books.cards().edition(),
-        settings,
-        newest,
-        books.pieces().edition(),
-        books.batches().newestDeed());
+    return List.of(books.cards().edition(), settings, newest, pieces, books.batches().newestDeed());
   }
 
   /** The slates of all candles. */
   public List<Laid> all() {
-    List<CandleDesign> designs = cards.all(CandleDesign.class);
-    Set<String> made = new TreeSet<>();
-    designs.forEach(d -> made.addAll(List.of(d.code(), d.vessel())));
-    fared.putAll(books.pieces().fared(made, LATEST));
+    List<CandleDesign> written = cards.all(CandleDesign.class);
+    written.forEach(d -> designs.addAll(List.of(d.code(), d.vessel())));
     List<Laid> all = new ArrayList<>();
-    designs.forEach(d -> lay(d, Optional.empty()).ifPresent(all::add));
+    written.forEach(d -> lay(d, Optional.empty()).ifPresent(all::add));
     return all;
   }
 
@@ -292,19 +286,6 @@ public final class SlateBook {
         new Minutes("pack", hands.box() / candle.design().piecesPerBox(), Optional.empty()));
   }
 
-  private PieceBook.Fared fared(String design) {
-    PieceBook.Fared known = fared.get(design);
-    if (known == null) {
-      known =
-          books
-              .pieces()
-              .fared(List.of(design), LATEST)
-              .getOrDefault(design, new PieceBook.Fared(0, 0));
-      fared.put(design, known);
-    }
-    return known;
-  }
-
   private RecordedMinutes recorded() {
     RecordedMinutes known = minutes;
     if (known == null) {
@@ -319,7 +300,7 @@ public final class SlateBook {
     double made = 0;
     double scrapped = 0;
     for (String design : List.of(candle.design().code(), candle.vessel().code())) {
-      PieceBook.Fared fared = fared(design);
+      PieceBook.Fared fared = values.fared(books, pieces, design, designs);
       made += fared.made();
       scrapped += fared.scrapped();
     }

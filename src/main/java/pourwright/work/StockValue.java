@@ -37,7 +37,7 @@ public record StockValue(
     return new StockValue(
         entries.valued(method),
         codes(books, entries.withoutPrice()),
-        lastPaid(books, material, entries, null));
+        lastPaid(books.lots().prices(material), entries, null));
   }
 
   /**
@@ -50,14 +50,15 @@ public record StockValue(
     if (later.stream().anyMatch(m -> m.reverses() != null || m.cause() == Cause.RETURNED)) {
       return Optional.empty();
     }
-    StockEntries entries = StockEntries.of(later, books.lots().prices(material));
+    Map<Long, Price> prices = books.lots().prices(material);
+    StockEntries entries = StockEntries.of(later, prices);
     List<String> unpriced = new ArrayList<>(unpricedLots);
     unpriced.addAll(codes(books, entries.withoutPrice()));
     return Optional.of(
         new StockValue(
             valuation.continuedBy(entries.entries()),
             unpriced,
-            lastPaid(books, material, entries, lastPaid)));
+            lastPaid(prices, entries, lastPaid)));
   }
 
   /** The same without its issues, which are many and which a price does not need. */
@@ -66,8 +67,7 @@ public record StockValue(
   }
 
   private static @Nullable Double lastPaid(
-      Books books, String material, StockEntries entries, @Nullable Double before) {
-    Map<Long, Price> prices = books.lots().prices(material);
+      Map<Long, Price> prices, StockEntries entries, @Nullable Double before) {
     Double last = before;
     for (Movement movement : entries.movements()) {
       Price price = prices.get(movement.lot());

@@ -13,12 +13,18 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceStep;
 import pourwright.cost.Valuation;
 import pourwright.stock.Amount;
 import pourwright.stock.Price;
+import pourwright.work.AdvancePieces;
+import pourwright.work.CountLot;
 import pourwright.work.ReceiveLot;
 import pourwright.work.SlateBook;
 import pourwright.work.StockValue;
+import pourwright.work.StockValues;
+import pourwright.work.Studio;
 import pourwright.work.WriteOff;
 
 /** The slate of the demo's candles, every lot bought for 40 EUR. */
@@ -158,5 +164,47 @@ class SlatePlaceTest extends BrowserTest {
     assertThat(visitor.get("/slate/bollard-rain?discount=99").statusCode()).isEqualTo(422);
     assertThat(visitor.page("/slate").select("main").text())
         .contains("pays an hour of hands best", "pays a day in the mold best");
+  }
+
+  /** What is kept between looks is checked against all of it read anew after every kind of deed. */
+  @Test
+  void whatIsKeptSaysTheSameAsAllReadAnew(@TempDir Path folder) {
+    Workshop its = new Workshop(folder);
+    var studio = its.desk.studio();
+    StockValues kept = new StockValues();
+    sameAsAnew(studio, kept);
+    var counted =
+        studio.countLot.run(
+            its.act(), new CountLot.Request(its.lot("soft-wax-a"), Amount.ofGrams(4321), null));
+    sameAsAnew(studio, kept);
+    List<Long> ids = its.vessels("ferry", 12).stream().map(Piece::id).toList();
+    List<SlateBook.Laid> whole = sameAsAnew(studio, kept);
+    var scrapped =
+        studio.advancePieces.run(
+            its.act(), AdvancePieces.Request.of(ids.subList(0, 3), PieceStep.SCRAPPED));
+    assertThat(sameAsAnew(studio, kept)).isNotEqualTo(whole);
+    studio.undo.run(its.act(), scrapped.deed().id());
+    assertThat(sameAsAnew(studio, kept)).isEqualTo(whole);
+    studio.undo.run(its.act(), counted.deed().id());
+    var dear =
+        new ReceiveLot.Request(
+            "soft-wax-a", "dear", Amount.ofGrams(500), null, null, null, new Price(90_000, "EUR"));
+    studio.receiveLot.run(its.act(), dear).made();
+    assertThat(sameAsAnew(studio, kept)).isNotEqualTo(whole);
+    studio.saveSetting.run(its.act(), "slate.wage", "31");
+    sameAsAnew(studio, kept);
+  }
+
+  private static List<SlateBook.Laid> sameAsAnew(Studio studio, StockValues kept) {
+    return studio.look(
+        books -> {
+          List<SlateBook.Laid> laid = new SlateBook(books, kept).all();
+          assertThat(laid).hasSizeGreaterThan(10).isEqualTo(new SlateBook(books).all());
+          for (SlateBook.Laid each : laid) {
+            assertThat(new SlateBook(books, kept).of(each.design().code(), Optional.empty()))
+                .contains(each);
+          }
+          return laid;
+        });
   }
 }

@@ -4,7 +4,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 
 /** The books on a PostgreSQL server. */
-class BooksOnPostgresTest extends BooksContract {
+class BooksOnPostgresTest extends DeskBooksContract {
   @SuppressWarnings("NullAway.Init")
   private static Postgres server;
 

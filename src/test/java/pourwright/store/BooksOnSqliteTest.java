@@ -1,7 +1,7 @@
 package pourwright.store;
 
 /** The books in one SQLite file. */
-class BooksOnSqliteTest extends BooksContract {
+class BooksOnSqliteTest extends DeskBooksContract {
   @Override
   Bench open() {
     return Bench.onSqlite();
