@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import pourwright.page.guard.Token;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Act;
@@ -20,50 +21,73 @@ public final class Form {
 
   private final Map<String, List<String>> entered;
   private final Map<String, String> errors = new LinkedHashMap<>();
+  private final @Nullable HerFields hers;
 
-  private Form(Map<String, List<String>> entered) {
+  private Form(Map<String, List<String>> entered, @Nullable HerFields hers) {
     this.entered = entered;
+    this.hers = hers;
   }
 
   /** The fields of a posted form. */
   public static Form of(Context http) {
-    return new Form(new LinkedHashMap<>(http.formParamMap()));
+    return sent(http, http.formParamMap());
   }
 
   /** The fields of an address, as a form that is sent with GET leaves them. */
   public static Form asked(Context http) {
-    return new Form(new LinkedHashMap<>(http.queryParamMap()));
+    return sent(http, http.queryParamMap());
+  }
+
+  private static Form sent(Context http, Map<String, List<String>> fields) {
+    boolean plain = fields.keySet().stream().noneMatch(f -> f.startsWith(HerFields.SHOWN_AS));
+    return new Form(
+        new LinkedHashMap<>(fields), plain ? null : new HerFields(Shell.of(http).desk().units()));
   }
 
   /** A form nobody has filled in yet. */
   public static Form blank() {
-    return new Form(new LinkedHashMap<>());
+    return startingWith(Map.of());
   }
 
   /** A form that starts from known values, as text. */
   public static Form startingFrom(Map<String, String> values) {
     Map<String, List<String>> entered = new LinkedHashMap<>();
     values.forEach((field, value) -> entered.put(field, List.of(value)));
-    return new Form(entered);
+    return startingWith(entered);
   }
 
   /** A form that starts from known values of which some fields have several. */
   public static Form startingWith(Map<String, List<String>> values) {
-    return new Form(new LinkedHashMap<>(values));
+    return new Form(new LinkedHashMap<>(values), null);
   }
 
   /** The same form with one field more. */
   public Form with(String field, String value) {
-    Form more = new Form(new LinkedHashMap<>(entered));
+    Form more = new Form(new LinkedHashMap<>(entered), hers);
     more.entered.put(field, List.of(value));
     more.errors.putAll(errors);
     return more;
   }
 
-  /** The text of a field as it was entered, or an empty string. */
+  /**
+   * The text of a field, or an empty string: as it was entered, or as the metric figure where the
+   * page asks for a metric one and showed the field in her unit.
+   */
   public String value(String field) {
+    String shownAs = shownAs(field);
+    return hers == null || shownAs == null ? typed(field) : hers.metric(typed(field), shownAs);
+  }
+
+  /** The text of a field to the letter as it was entered, or an empty string. */
+  public String typed(String field) {
     List<String> values = entered.getOrDefault(field, List.of());
     return values.isEmpty() ? "" : values.get(0);
+  }
+
+  /** How a field that was sent had been shown in her unit; null where it was not. */
+  public @Nullable String shownAs(String field) {
+    String shownAs = hers == null ? "" : typed(HerFields.SHOWN_AS + field);
+    return shownAs.isEmpty() ? null : shownAs;
   }
 
   /** All entries of a field that may occur several times, in their order. */
@@ -103,7 +127,9 @@ public final class Form {
 
   /** Puts a sentence beside a field; the first one stays. */
   public Form complain(String field, String sentence) {
-    errors.putIfAbsent(field, sentence);
+    String shownAs = shownAs(field);
+    boolean hersToo = hers != null && shownAs != null;
+    errors.putIfAbsent(field, hersToo ? hers.complaint(sentence, shownAs) : sentence);
     return this;
   }
 
@@ -150,7 +176,7 @@ public final class Form {
       String sentence = e.sentence() + (e.hint().isEmpty() ? "." : ": " + e.hint() + ".");
       complain(field, sentence.replace("..", "."));
     } catch (IllegalArgumentException e) {
-      complain(field, "'" + text + "' cannot be read as " + what + ".");
+      complain(field, "'" + typed(field).strip() + "' cannot be read as " + what + ".");
     }
     return Optional.empty();
   }

@@ -115,12 +115,14 @@ public record Units(Unit massUnit, Unit lengthUnit, Unit temperatureUnit, Locale
 
   /**
    * A finished page or sentence in which her unit stands beside each metric one: {@code 72 \u00b0C
-   * (162 \u00b0F)}. Nothing is replaced, so that a figure that was worked out stays as it was.
+   * (162 \u00b0F)}. No figure is replaced, so that one that was worked out stays as it was; only
+   * fields are shown in hers.
    */
-  public String beside(String html) {
+  public String beside(String page) {
     if (metric()) {
-      return html;
+      return page;
     }
+    String html = new HerFields(this).shown(page);
     StringBuilder out = new StringBuilder(html.length() + html.length() / 16);
     Matcher tag = TAG.matcher(html);
     int at = 0;

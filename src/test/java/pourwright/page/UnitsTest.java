@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -172,6 +173,47 @@ class UnitsTest {
           open.studio.look(books -> books.lots().allShelves().get(0).onHand().inUsualUnit());
       assertThat(received).isCloseTo(80 * 28.349523125, within(0.001));
       assertThat(visitor.page("/stockroom").select("main").text()).contains("lb)");
+    }
+  }
+
+  /** NIST Handbook 44 (2024), Appendix C: 1 in is 25.4 mm, 1 lb is 453.59237 g. */
+  @Test
+  void aFieldIsShownInHersAndComesBackExactly() {
+    HerFields fields = new HerFields(UNITS);
+    String asked = "<input id=\"w\" name=\"w\" value=\"75\"> <span class=\"unit\">mm</span>";
+    assertThat(fields.shown(asked))
+        .isEqualTo(
+            "<input id=\"w\" name=\"w\" value=\"2.953\"> <span class=\"unit\">in</span>"
+                + "<input type=\"hidden\" name=\"shown-as.w\" value=\"mm|2.953|75\">");
+    assertThat(fields.metric("2.953", "mm|2.953|75")).isEqualTo("75");
+    assertThat(fields.metric("3", "mm|2.953|75")).isEqualTo("76.2");
+    assertThat(fields.metric("1 1/2 in", "mm|2.953|75")).isEqualTo("38.1");
+    assertThat(fields.metric("38 mm", "mm|2.953|75")).isEqualTo("38");
+    assertThat(fields.metric("1", "kg||")).isEqualTo("0.453592");
+    assertThat(fields.metric("70", "\u00b0C|69.8|21")).startsWith("21.11");
+    assertThat(fields.metric("wide", "mm|2.953|75")).isEqualTo("wide");
+    assertThat(fields.complaint("Please give a number from 20 to 400.", "mm|2.953|75"))
+        .isEqualTo("Please give a number from 0.79 to 15.75.");
+    assertThat(new HerFields(Units.of(Map.of(), Locale.US)).shown(asked)).isEqualTo(asked);
+  }
+
+  @Test
+  void whatSheTypesInHersIsShownAgainAsItWasTyped(@TempDir Path folder) {
+    try (OpenStudio open = new OpenStudio(folder).withDemoCards()) {
+      HERS.forEach((key, value) -> open.studio.saveSetting.run(open.act(), key, value));
+      Visitor visitor = open.visitor();
+      String path = "/shelf/simulate";
+      assertThat(visitor.page(path).select("#room").val()).isEqualTo("69.8");
+      Document again =
+          Jsoup.parse(visitor.post(path, path, Map.of("length", "90", "wall", "1/4 in")).body());
+      assertThat(again.select("#length").val()).isEqualTo("90");
+      assertThat(again.select("#length-wrong").text()).contains("from 0.79 to 15.75");
+      assertThat(again.select("#room").val()).isEqualTo("69.8");
+      assertThat(again.select(".entry:has(#length) .unit").text()).isEqualTo("in");
+      Document rest = visitor.page("/casting/rest");
+      assertThat(rest.select(".entry:has(#left_g) .unit").text()).isEqualTo("oz");
+      Document net = visitor.page("/press/net");
+      assertThat(net.select(".entry:has(#label) .unit").text()).isEqualTo("oz");
     }
   }
 }

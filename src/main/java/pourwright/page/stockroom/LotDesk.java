@@ -127,12 +127,14 @@ final class LotDesk {
 
   private void keepTare(Act act, Shelf shelf, String tare) {
     if (!tare.isEmpty()) {
+      String unit = StockWords.unit(shelf.onHand(), desk);
       desk.studio()
           .saveSetting
           .run(
               new Act(act.by(), act.requestKey() + "-tare", ""),
               "tare.lot-" + shelf.lot().id(),
-              tare);
+              // with its unit, which the settings may change before it is read again
+              tare.matches("[\\d.,]+") ? tare + " " + unit : tare);
     }
   }
 

@@ -266,7 +266,7 @@ final class ShelfView {
         material == null ? shelf.lot().material() : material.name(),
         shelf.lot().code(),
         StockWords.amount(shelf.onHand(), desk.locale()),
-        shelf.onHand().usualUnit(),
+        StockWords.unit(shelf.onHand(), desk),
         seen,
         shelf.held(),
         opened != null,

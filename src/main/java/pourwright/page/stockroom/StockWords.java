@@ -38,7 +38,12 @@ final class StockWords {
     return format.format(large ? value / KILO : value) + " " + unit;
   }
 
-  /** Reads an amount of a kind; without a unit it is in the usual one. */
+  /** The unit a number has that is typed without one. */
+  static String unit(Amount amount, Desk desk) {
+    return amount.kind() == UnitKind.MASS ? desk.units().mass() : amount.usualUnit();
+  }
+
+  /** Reads an amount of a kind; without a unit it is in hers, or else in the usual one. */
   static Amount read(String text, UnitKind kind, Desk desk) {
     return switch (kind) {
       case MASS -> Amount.of(desk.units().readMass(text));
