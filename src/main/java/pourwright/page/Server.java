@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
@@ -25,7 +27,10 @@ import pourwright.page.timer.BellRoutes;
 public final class Server implements AutoCloseable {
   private static final int THREADS_MAX = 40;
   private static final int THREADS_MIN = 4;
-  private static final long STOP_MS = 1_000;
+  private static final long STOP_MS = 4_000;
+
+  /** So long a line with nothing on it is kept open while stopping. */
+  private static final long QUIET_LINE_MS = 20;
 
   private final Site site;
   private final ServerSettings settings;
@@ -54,6 +59,11 @@ public final class Server implements AutoCloseable {
       made.start();
     } catch (JavalinBindException e) {
       throw new PortTaken("port " + port + " was taken at the last moment");
+    }
+    for (Connector connector : made.jettyServer().server().getConnectors()) {
+      if (connector instanceof AbstractConnector lines) {
+        lines.setShutdownIdleTimeout(QUIET_LINE_MS);
+      }
     }
     running = made;
     return made.port();

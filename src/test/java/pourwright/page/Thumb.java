@@ -8,7 +8,7 @@ import com.microsoft.playwright.Page;
  * A thumb at human pace on a phone that slept: 400 ms a tap, 120 ms a digit. It counts, it does not
  * wait: what the machine of the test needs on top says nothing about the maker's evening.
  */
-final class Thumb {
+public final class Thumb {
   private static final int TAP_MS = 400;
   private static final int DIGIT_MS = 120;
 
@@ -21,7 +21,7 @@ final class Thumb {
   }
 
   /** A page that the browser froze and that is taken up again. */
-  static Thumb on(Page page) {
+  public static Thumb on(Page page) {
     CDPSession browser = page.context().newCDPSession(page);
     for (String state : new String[] {"frozen", "active"}) {
       com.google.gson.JsonObject how = new com.google.gson.JsonObject();
@@ -32,19 +32,19 @@ final class Thumb {
   }
 
   /** One tap on something that can be seen. */
-  Thumb tap(String selector) {
+  public Thumb tap(String selector) {
     return tap(page.locator(selector).first());
   }
 
   /** One tap on something that can be seen. */
-  Thumb tap(Locator what) {
+  public Thumb tap(Locator what) {
     taps++;
     what.click();
     return this;
   }
 
   /** Digits on our own pad, which the tap on the field has opened. */
-  Thumb digits(String number) {
+  public Thumb digits(String number) {
     for (char key : number.toCharArray()) {
       digits++;
       page.locator(".pad button:text-is('" + key + "')").click();
@@ -53,24 +53,24 @@ final class Thumb {
   }
 
   /** Characters on the phone's own keys. */
-  Thumb type(String text) {
+  public Thumb type(String text) {
     digits += text.length();
     page.keyboard().type(text);
     return this;
   }
 
   /** Chooses from a list of the phone: one tap opens it, one chooses. */
-  Thumb choose(String selector, String value) {
+  public Thumb choose(String selector, String value) {
     taps += 2;
     page.selectOption(selector, value);
     return this;
   }
 
-  int taps() {
+  public int taps() {
     return taps;
   }
 
-  int milliseconds() {
+  public int milliseconds() {
     return taps * TAP_MS + digits * DIGIT_MS;
   }
 }

@@ -28,6 +28,7 @@ public final class BellRoutes implements AutoCloseable {
   private final Set<SseClient> listeners = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService pulse =
       Executors.newSingleThreadScheduledExecutor(BellRoutes::thread);
+  private volatile boolean closed;
 
   /** The bells of these surroundings. */
   public BellRoutes(Surroundings surroundings, Clock clock) {
@@ -62,6 +63,10 @@ public final class BellRoutes implements AutoCloseable {
     client.onClose(() -> listeners.remove(client));
     listeners.add(client);
     client.sendEvent("bells", word(clock.instant()));
+    if (closed) {
+      // it came in while the others were sent away
+      client.close();
+    }
   }
 
   private void tell() {
@@ -92,6 +97,7 @@ public final class BellRoutes implements AutoCloseable {
 
   @Override
   public void close() {
+    closed = true;
     pulse.shutdownNow();
     listeners.forEach(SseClient::close);
     listeners.clear();
