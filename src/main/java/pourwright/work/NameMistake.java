@@ -109,7 +109,7 @@ public final class NameMistake {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE, "no piece and no batch is named", "tick what it happened to");
     }
-    if (pieces.isEmpty() && request.mistake() != Mistake.DROPPED) {
+    if (batch != null && pieces.isEmpty() && request.mistake() != Mistake.DROPPED) {
       pieces.addAll(turn.books().pieces().ofBatch(batch.id()));
     }
     pieces.removeIf(p -> p.state() instanceof PieceState.Gone);
@@ -188,7 +188,7 @@ public final class NameMistake {
   private static List<Used> stock(Turn turn, Request request, Batch batch, int reached, Deed deed) {
     return switch (request.mistake()) {
       case SCENT_FORGOTTEN -> {
-        putBack(turn, batch, scents(turn.books(), batch), deed);
+        putBack(turn, batch, scents(batch), deed);
         yield List.of();
       }
       case DOSED_TWICE -> drawAgain(turn, batch, deed);
@@ -201,7 +201,7 @@ public final class NameMistake {
     };
   }
 
-  private static Set<String> scents(Books books, Batch batch) {
+  private static Set<String> scents(Batch batch) {
     return batch.plan().steps().stream()
         .filter(s -> s.key().equals(PourWalk.SCENT))
         .flatMap(s -> s.amounts().stream())
@@ -242,7 +242,7 @@ public final class NameMistake {
     for (Used once : recorded(turn.books(), batch)) {
       all = all == null ? once.amount() : all.plus(once.amount());
     }
-    putBack(turn, batch, scents(turn.books(), batch), deed);
+    putBack(turn, batch, scents(batch), deed);
     Long lot = request.otherLot();
     if (all == null || lot == null) {
       return List.of();

@@ -55,12 +55,9 @@ final class CoolingView {
     String said =
         before == 0
             ? "Not heated again yet; house: at most once."
-            : String.format(
-                Locale.ROOT,
-                before == 1
-                    ? "Heated again once (house: at most once)."
-                    : "Heated again %d times (house: at most once).",
-                before);
+            : before == 1
+                ? "Heated again once (house: at most once)."
+                : "Heated again " + before + " times (house: at most once).";
     return new PourPage.Reheating(said, before >= PourWalk.REHEATS_MOST);
   }
 
