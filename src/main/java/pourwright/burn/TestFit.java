@@ -58,6 +58,42 @@ public record TestFit(Calibration.Fitted fitted, List<Foretold> foretold) {
     return new TestFit(fitted, foretold);
   }
 
+  /**
+   * The model's running score: each test but the first foretold from all before it.
+   *
+   * @param burn the candle, its burn rate weighed
+   * @param tests readings of each test, the oldest first
+   * @return for each test what was foretold of it; nothing where those before it had fewer than
+   *     four readings, and for the first
+   */
+  public static List<List<Foretold>> running(Burn burn, List<List<Got>> tests) {
+    List<WickFit.Want> wants = new ArrayList<>();
+    tests.forEach(t -> t.forEach(g -> wants.add(g.want)));
+    Function<double[], double[]> all = WickFit.surface(burn, wants);
+    List<List<Foretold>> running = new ArrayList<>();
+    List<Got> seen = new ArrayList<>();
+    for (List<Got> test : tests) {
+      List<Foretold> foretold = new ArrayList<>();
+      int n = seen.size();
+      if (n > WickFit.PARAMETERS.size()) {
+        double[] said =
+            all.apply(
+                Calibration.fit(
+                        p -> java.util.Arrays.copyOf(all.apply(p), n),
+                        WickFit.PARAMETERS,
+                        seen.stream().mapToDouble(Got::value).toArray(),
+                        seen.stream().mapToDouble(g -> spread(g.want.kind())).toArray())
+                    .values());
+        for (int i = 0; i < test.size(); i++) {
+          foretold.add(new Foretold(test.get(i), said[n + i]));
+        }
+      }
+      running.add(foretold);
+      seen.addAll(test);
+    }
+    return running;
+  }
+
   private static double spread(WickFit.Kind kind) {
     return switch (kind) {
       case POOL_RADIUS_MM -> POOL_MM;
@@ -68,6 +104,11 @@ public record TestFit(Calibration.Fitted fitted, List<Foretold> foretold) {
 
   /** Root of the mean square of what was foretold less what was read; NaN without a reading. */
   public double score(WickFit.Kind kind) {
+    return score(foretold, kind);
+  }
+
+  /** The same of any readings that were foretold. */
+  public static double score(List<Foretold> foretold, WickFit.Kind kind) {
     return Math.sqrt(
         foretold.stream()
             .filter(f -> f.got.want.kind() == kind)

@@ -79,6 +79,13 @@ public record BurnTest(
       @Nullable Boolean smoke,
       String note) {
 
+    /** What is measured before lighting: mass after the trim, and the base's temperature. */
+    public static Look beforeLighting(@Nullable Double massG, @Nullable Double baseC) {
+      return new Look(
+          0, massG, null, null, null, null, null, baseC, null, null, null, null, null, null, null,
+          "");
+    }
+
     /** A minute with nothing but a note. */
     static Look noted(double minute, String note) {
       return new Look(

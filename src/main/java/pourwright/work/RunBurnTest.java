@@ -122,6 +122,16 @@ public final class RunBurnTest {
 
   /** Lights a sample; what a cycle of another kind is for stands on its first look. */
   public Outcome<BurnTest.Cycle> light(Act act, long test, long sample, CycleKind kind) {
+    return light(act, test, sample, kind, null);
+  }
+
+  /**
+   * The same with what was measured before lighting.
+   *
+   * @param before mass after the trim and the base's temperature, at minute 0; null for nothing
+   */
+  public Outcome<BurnTest.Cycle> light(
+      Act act, long test, long sample, CycleKind kind, BurnTest.@Nullable Look before) {
     return doing.once(
         act,
         LIT,
@@ -138,6 +148,9 @@ public final class RunBurnTest {
           BurnTest.Cycle cycle = burns.light(sample, turn.now(), deed.id());
           if (kind.isMisuse()) {
             burns.append(cycle.id(), BurnTest.Look.noted(0, kind.note()), deed);
+          }
+          if (before != null) {
+            burns.append(cycle.id(), before, deed);
           }
           return Turn.done(deed, cycle);
         },

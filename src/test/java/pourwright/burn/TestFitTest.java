@@ -52,6 +52,22 @@ class TestFitTest {
   }
 
   @Test
+  void theRunningScoreForetellsEachTestFromThoseBeforeItAlone() {
+    List<List<TestFit.Got>> tests = List.of(got(0.5, 1), got(1), got(1.5));
+    List<List<TestFit.Foretold>> running = TestFit.running(candle(), tests);
+    assertThat(running).hasSize(3);
+    assertThat(running.get(0)).isEmpty();
+    assertThat(running.get(1)).hasSize(3);
+    assertThat(TestFit.score(running.get(1), Kind.WALL_C)).isLessThan(2);
+    List<TestFit.Got> all = new ArrayList<>(tests.get(0));
+    all.addAll(tests.get(1));
+    TestFit last = TestFit.of(candle(), all, tests.get(2));
+    assertThat(TestFit.score(running.get(2), Kind.POOL_RADIUS_MM))
+        .isCloseTo(last.score(Kind.POOL_RADIUS_MM), within(1e-6));
+    assertThat(TestFit.running(candle(), List.of(got(0.5).subList(0, 2), got(1))).get(1)).isEmpty();
+  }
+
+  @Test
   void withoutALaterTestThereIsNoScoreAndTwoReadingsAreTooFew() {
     assertThat(TestFit.of(candle(), got(0.5), List.of()).score(Kind.WALL_C)).isNaN();
     assertThatThrownBy(() -> TestFit.of(candle(), got(0.5).subList(0, 2), List.of()))

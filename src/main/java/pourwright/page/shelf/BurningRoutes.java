@@ -80,12 +80,34 @@ final class BurningRoutes {
         number(form, "base_c", 500),
         grade(form, "soot"),
         grade(form, "mushroom"),
-        number(form, "secondary_ignition_s", 10_000),
+        elseBurns(form),
         number(form, "after_smoke_s", 10_000),
         seen(form, "crack"),
         seen(form, "seep"),
         seen(form, "smoke"),
-        form.optionalText("note"));
+        note(form));
+  }
+
+  /** Ticked without a time: a second, so that it counts at once. */
+  private static @Nullable Double elseBurns(Form form) {
+    Double seconds = number(form, "secondary_ignition_s", 10_000);
+    return seconds == null && form.ticked("else_burns") ? Double.valueOf(1) : seconds;
+  }
+
+  /** What is seen and has no column of its own stands in the note. */
+  private static String note(Form form) {
+    List<String> notes = new ArrayList<>();
+    if (form.ticked("tunnel")) {
+      notes.add("tunnel");
+    }
+    if (form.ticked("drift")) {
+      notes.add("wick drift");
+    }
+    String own = form.optionalText("note");
+    if (!own.isEmpty()) {
+      notes.add(own);
+    }
+    return String.join(", ", notes);
   }
 
   private static @Nullable Double number(Form form, String field, double most) {

@@ -11,6 +11,7 @@ import pourwright.page.Form;
  * @param waxes usual waxes
  * @param lines what it stands on and what to think of it, in sentences
  * @param estimates parameter, value, interval, what the readings can tell
+ * @param running test by test how far off the model was: test, pool, depth, wall
  * @param foretold reading of the latest test, read, difference
  */
 public record FitPage(
@@ -19,4 +20,5 @@ public record FitPage(
     Map<String, String> waxes,
     List<String> lines,
     List<List<String>> estimates,
-    List<List<String>> foretold) {}
+    List<List<String>> foretold,
+    List<List<String>> running) {}

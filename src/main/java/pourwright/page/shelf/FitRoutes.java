@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import pourwright.burn.Burn;
 import pourwright.burn.BurnRate;
 import pourwright.burn.Calibration;
 import pourwright.burn.Reading;
@@ -39,7 +40,22 @@ final class FitRoutes {
   }
 
   /** What the closed tests of a candle read in the first cycle of each sample. */
-  private record Read(int tests, List<TestFit.Got> seen, List<TestFit.Got> later, double rate) {}
+  private record Read(List<Long> ids, List<List<TestFit.Got>> each, double rate) {
+    int tests() {
+      return ids.size();
+    }
+
+    /** All but the latest, where there is more than one. */
+    List<TestFit.Got> seen() {
+      return each.subList(0, each.size() < 2 ? each.size() : each.size() - 1).stream()
+          .flatMap(List::stream)
+          .toList();
+    }
+
+    List<TestFit.Got> later() {
+      return each.size() < 2 ? List.of() : each.get(each.size() - 1);
+    }
+  }
 
   void addTo(RoutesConfig routes) {
     routes.get(
@@ -53,17 +69,23 @@ final class FitRoutes {
                         Map.of("wax", "plant", "conductivity", "1.0", "density", "1900")),
                     List.of(),
                     List.of(),
+                    List.of(),
                     List.of())));
     routes.post("/shelf/fit", this::fit);
   }
 
   private FitPage page(
-      Form form, List<String> lines, List<List<String>> estimates, List<List<String>> foretold) {
+      Form form,
+      List<String> lines,
+      List<List<String>> estimates,
+      List<List<String>> foretold,
+      List<List<String>> running) {
     Map<String, String> candles = new LinkedHashMap<>();
     desk.studio()
         .look(books -> books.cards().all(Drawers.CANDLE))
         .forEach(c -> candles.put(c.code(), c.body().name()));
-    return new FitPage(form, candles, SimulationForm.waxChoices(), lines, estimates, foretold);
+    return new FitPage(
+        form, candles, SimulationForm.waxChoices(), lines, estimates, foretold, running);
   }
 
   private void fit(Context http) {
@@ -83,24 +105,26 @@ final class FitRoutes {
       }
     }
     if (!form.ok() || vessel.isEmpty() || wax.isEmpty()) {
-      Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of()));
+      Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of(), List.of()));
       return;
     }
     Read read = desk.studio().look(books -> read(books, code));
     try {
-      double hours = hours(read);
-      TestFit fit =
-          TestFit.of(
-              SimulationForm.candle(vessel.get(), wax.get(), read.rate, new double[] {21, hours}),
-              read.seen,
-              read.later);
+      Burn burn =
+          SimulationForm.candle(vessel.get(), wax.get(), read.rate, new double[] {21, hours(read)});
+      TestFit fit = TestFit.of(burn, read.seen(), read.later());
       Show.page(
           http,
           TEMPLATE,
-          page(form, lines(read, fit), estimates(fit), foretold(fit, read.tests >= TESTS_MIN)));
+          page(
+              form,
+              lines(read, fit),
+              estimates(fit),
+              foretold(fit, read.tests() >= TESTS_MIN),
+              running(burn, read)));
     } catch (OutOfRange e) {
       form.complain("candle", e.sentence() + ": " + e.hint() + ".");
-      Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of()));
+      Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of(), List.of()));
     }
   }
 
@@ -114,10 +138,10 @@ final class FitRoutes {
 
   private static double hours(Read read) {
     double most = 0.5;
-    for (TestFit.Got got : read.seen) {
+    for (TestFit.Got got : read.seen()) {
       most = Math.max(most, got.want().hours());
     }
-    for (TestFit.Got got : read.later) {
+    for (TestFit.Got got : read.later()) {
       most = Math.max(most, got.want().hours());
     }
     return Math.min(12, most);
@@ -142,15 +166,13 @@ final class FitRoutes {
   }
 
   private static Read read(Books books, String candle) {
-    List<TestFit.Got> seen = new ArrayList<>();
-    List<TestFit.Got> newest = new ArrayList<>();
+    List<Long> ids = new ArrayList<>();
+    List<List<TestFit.Got>> each = new ArrayList<>();
     List<Double> rates = new ArrayList<>();
-    int tests = 0;
     for (BurnTest test : books.burns().list(candle, null, TESTS).items()) {
       if (test.closed() == null) {
         continue;
       }
-      tests++;
       List<TestFit.Got> got = new ArrayList<>();
       for (TestReader.Sample sample : TestReader.samples(books, test.id())) {
         for (TestReader.Burnt burnt : sample.cycles()) {
@@ -163,12 +185,10 @@ final class FitRoutes {
           }
         }
       }
-      (tests == 1 ? newest : seen).addAll(got);
+      ids.add(0, test.id()); // listed newest first
+      each.add(0, got);
     }
-    double rate = rates.stream().mapToDouble(r -> r).average().orElse(0);
-    return tests < 2
-        ? new Read(tests, newest, List.of(), rate)
-        : new Read(tests, seen, newest, rate);
+    return new Read(ids, each, rates.stream().mapToDouble(r -> r).average().orElse(0));
   }
 
   private static void add(List<TestFit.Got> got, Reading reading) {
@@ -199,11 +219,11 @@ final class FitRoutes {
         String.format(
             Locale.ROOT,
             "Stands on %d closed test%s, %d readings, and a weighed burn rate of %.2f g/h.",
-            read.tests,
-            read.tests == 1 ? "" : "s",
-            read.seen.size(),
+            read.tests(),
+            read.tests() == 1 ? "" : "s",
+            read.seen().size(),
             read.rate));
-    int free = read.seen.size() - fit.fitted().estimates().size();
+    int free = read.seen().size() - fit.fitted().estimates().size();
     lines.add(
         String.format(
             Locale.ROOT,
@@ -213,7 +233,7 @@ final class FitRoutes {
             fit.fitted().misfit() > 2.0 * Math.max(1, free)
                 ? ": the model does not follow these readings"
                 : ""));
-    if (read.tests < TESTS_MIN) {
+    if (read.tests() < TESTS_MIN) {
       lines.add("Fewer than three tests: no wall temperature is told, only more or less.");
     }
     score(lines, fit, WickFit.Kind.POOL_RADIUS_MM, "mm of the pool's half width");
@@ -223,6 +243,36 @@ final class FitRoutes {
       lines.add("No later test yet to hold it against.");
     }
     return lines;
+  }
+
+  /** Each test foretold from those before it, and all of them together. */
+  private static List<List<String>> running(Burn burn, Read read) {
+    if (read.tests() < 2) {
+      return List.of();
+    }
+    List<List<String>> rows = new ArrayList<>();
+    List<TestFit.Foretold> all = new ArrayList<>();
+    List<List<TestFit.Foretold>> each = TestFit.running(burn, read.each());
+    for (int i = 0; i < each.size(); i++) {
+      if (!each.get(i).isEmpty()) {
+        all.addAll(each.get(i));
+        rows.add(scores("Test " + read.ids().get(i), each.get(i)));
+      }
+    }
+    if (rows.size() > 1) {
+      rows.add(scores("all so far", all));
+    }
+    return rows;
+  }
+
+  private static List<String> scores(String name, List<TestFit.Foretold> of) {
+    List<String> row = new ArrayList<>(List.of(name));
+    for (WickFit.Kind kind :
+        List.of(WickFit.Kind.POOL_RADIUS_MM, WickFit.Kind.POOL_DEPTH_MM, WickFit.Kind.WALL_C)) {
+      double score = TestFit.score(of, kind);
+      row.add(Double.isNaN(score) ? "not read" : String.format(Locale.ROOT, "%.1f", score));
+    }
+    return row;
   }
 
   private static void score(List<String> lines, TestFit fit, WickFit.Kind kind, String unit) {

@@ -3,7 +3,6 @@ package pourwright.page.shelf;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.burn.BurnRules;
-import pourwright.burn.CycleKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Place;
@@ -27,12 +25,6 @@ import pourwright.work.Subject;
 
 /** Burn tests, verdicts, and what to test next. */
 public final class ShelfPlace implements Place {
-  /** House: so many candles lit at once for one person who watches. */
-  private static final int LIT_MAX = 6;
-
-  private static final List<String> BEFORE =
-      List.of("tray", "extinguisher", "alarm", "trimmed", "stays");
-
   private final Desk desk;
   private final TestViews views;
   private final BurningRoutes burning;
@@ -67,9 +59,9 @@ public final class ShelfPlace implements Place {
     routes.get("/shelf/new", http -> Show.page(http, "shelf/new.jte", fresh(Form.blank())));
     routes.post("/shelf/new", this::begin);
     routes.get("/shelf/test/{id}", this::test);
-    routes.post("/shelf/test/{id}/light/{sample}", this::light);
     routes.post("/shelf/test/{id}/close", this::close);
     routes.post("/shelf/test/{id}/word", this::word);
+    new LightRoutes(desk, views).addTo(routes);
     burning.addTo(routes);
     new LogRoutes(desk, views).addTo(routes);
     runs.addTo(routes);
@@ -166,69 +158,6 @@ public final class ShelfPlace implements Place {
     Show.again(http, "shelf/test.jte", views.test(id, form).orElseThrow(NotFoundResponse::new));
   }
 
-  private void light(Context http) {
-    long id = number(http.pathParam("id"));
-    long sample = number(http.pathParam("sample"));
-    Form form = Form.of(http);
-    CycleKind kind = kind(form, sample);
-    for (String box : BEFORE) {
-      boolean asked = !box.equals("trimmed") || kind != CycleKind.UNTRIMMED;
-      if (asked && !form.ticked(box)) {
-        form.complain(box + "-" + sample, "Before lighting, every line has to be true.");
-      }
-    }
-    String who = form.text("stays-" + sample, "who stays in the room");
-    int lit = desk.studio().look(books -> books.burns().burning().size());
-    if (lit >= LIT_MAX) {
-      form.complain("tray-" + sample, lit + " candles burn; at most " + LIT_MAX + " (house).");
-    }
-    Optional<Act> act = form.act(http, who + " stays in the room");
-    if (!form.ok() || act.isEmpty()) {
-      again(http, id, form);
-      return;
-    }
-    Outcome<BurnTest.Cycle> outcome = desk.studio().burnTests.light(act.get(), id, sample, kind);
-    if (outcome instanceof Outcome.Refused<BurnTest.Cycle> refused) {
-      Show.done(http, Said.refused(refused), "/shelf/test/" + id);
-      return;
-    }
-    setBells(act.get(), id, outcome.made(), kind);
-    Show.done(
-        http,
-        Said.done(
-            "Lit. The bell calls every hour, the last time after "
-                + last(kind) / 60
-                + " h: then put it out. Never leave it alone."),
-        "/shelf/cycle/" + outcome.made().id());
-  }
-
-  private static int last(CycleKind kind) {
-    return kind.bellsMin().get(kind.bellsMin().size() - 1);
-  }
-
-  private static CycleKind kind(Form form, long sample) {
-    for (CycleKind kind : CycleKind.values()) {
-      if (kind.name().equals(form.value("kind-" + sample))) {
-        return kind;
-      }
-    }
-    return CycleKind.USUAL;
-  }
-
-  private void setBells(Act act, long test, BurnTest.Cycle cycle, CycleKind kind) {
-    for (int minutes : kind.bellsMin()) {
-      Act own = new Act(act.by(), act.requestKey() + "-" + minutes, "");
-      String label = "Test " + test + ", cycle " + cycle.number() + ": read at " + minutes + " min";
-      desk.studio()
-          .timers
-          .start(
-              own,
-              minutes == last(kind) ? label + " and put out" : label,
-              Subject.of(Subject.Kind.BURN_TEST, test),
-              Duration.ofMinutes(minutes));
-    }
-  }
-
   private void close(Context http) {
     long id = number(http.pathParam("id"));
     Form form = Form.of(http);
@@ -248,12 +177,25 @@ public final class ShelfPlace implements Place {
     Outcome<BurnTest> outcome =
         desk.studio()
             .burnTests
-            .close(act.get(), id, verdict.code(), String.join("\n", verdict.reasons()));
+            .close(act.get(), id, verdict.code(), String.join("\n", reasons(page.get())));
     Said said =
         outcome instanceof Outcome.Refused<BurnTest> refused
             ? Said.refused(refused)
             : Said.done("Closed: " + verdict.word() + ".");
     Show.done(http, said, "/shelf/test/" + id);
+  }
+
+  /** What the verdict rests on; bells that nobody answered are written down with it. */
+  private static List<String> reasons(TestPage page) {
+    List<String> reasons = new ArrayList<>(page.verdict().reasons());
+    for (TestPage.SampleView sample : page.samples()) {
+      for (TestPage.CycleView cycle : sample.cycles()) {
+        if (!cycle.missed().isEmpty()) {
+          reasons.add(sample.label() + ", " + cycle.name() + ": " + cycle.missed());
+        }
+      }
+    }
+    return reasons;
   }
 
   private void word(Context http) {

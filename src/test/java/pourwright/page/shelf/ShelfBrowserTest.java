@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -117,10 +119,10 @@ class ShelfBrowserTest extends BrowserTest {
   }
 
   private void light(Page page, String sample) {
-    light(page, sample, "USUAL");
+    light(page, sample, "USUAL", "400");
   }
 
-  private void light(Page page, String sample, String kind) {
+  private void light(Page page, String sample, String kind, String mass) {
     page.navigate(base + "/shelf/test/1");
     com.microsoft.playwright.Locator form =
         page.locator("form", new Page.LocatorOptions().setHasText("Light " + sample));
@@ -129,6 +131,11 @@ class ShelfBrowserTest extends BrowserTest {
     }
     form.locator("select").selectOption(kind);
     form.locator("input[name^=stays-]").fill("Mo");
+    form.locator("input[name^=mass-]").fill(mass);
+    if (form.locator("input[name^=base-]").count() > 0) {
+      form.locator("input[name^=base-]").fill("22.5");
+      form.locator("input[name^=room-]").fill("21");
+    }
     sign(form.locator("input[name=by]"));
     form.locator("button").click();
     that(page, "h1").containsText(sample + ", cycle");
@@ -156,7 +163,7 @@ class ShelfBrowserTest extends BrowserTest {
     for (int cycle = 1; cycle <= 3; cycle++) {
       List<String> burning = new ArrayList<>();
       for (String sample : List.of("A", "B")) {
-        light(page, sample);
+        light(page, sample, "USUAL", String.valueOf(420 - 20 * cycle));
         burning.add(page.url());
         read(page, "0", "20", String.valueOf(420 - 20 * cycle));
       }
@@ -221,7 +228,14 @@ class ShelfBrowserTest extends BrowserTest {
     page.navigate(base + "/shelf/test/1");
     that(page, "#verdict").containsText("not enough evidence");
     clock.turn(Duration.ofHours(1));
-    light(page, "A", "ONE_HOUR");
+    page.navigate(base + "/shelf/test/1");
+    com.microsoft.playwright.Locator again =
+        page.locator("form", new Page.LocatorOptions().setHasText("Light A"));
+    again.locator("input[name^=base-]").fill("24");
+    again.locator("input[name^=room-]").fill("21");
+    again.locator("button").click();
+    that(page, ".said-refused").containsText("Its base is 3.0 K warmer than the room");
+    light(page, "A", "ONE_HOUR", "398");
     page.navigate(base + "/shelf/test/1");
     that(page, "main").containsText("Cycle 2, one hour only");
     that(page, "main").containsText("lit early, counts for nothing");
@@ -287,8 +301,22 @@ class ShelfBrowserTest extends BrowserTest {
     page.locator("main form[action$='/log'] button").click();
     that(page, ".said").containsText("3 readings recorded from the log");
     page.navigate(base + "/shelf/test/1");
+    page.locator("#log-file summary").click();
+    page.locator("#log").setInputFiles(csv("minute,wall_c\n0,21\n60,3O\n"));
+    sign(page.locator("#log-file input[name=by]"));
+    page.locator("#log-file button").click();
+    that(page, ".said-refused").containsText("Line 3 is not a time and a value: 60 3O");
+    page.locator("#log").setInputFiles(csv("minute,wall_c\n0,21\n60,30\n500,30\n"));
+    page.locator("#log-file button").click();
+    that(page, ".said").containsText("3 readings recorded from the log");
+    that(page, "main").containsText("Outer wall, °C");
+    assertThat(axe(page)).isEmpty();
     that(page, "main").containsText("no reading at 180 min");
     that(page, "main").containsText("g/h");
+  }
+
+  private static FilePayload csv(String text) {
+    return new FilePayload("log.csv", "text/csv", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
@@ -320,6 +348,7 @@ class ShelfBrowserTest extends BrowserTest {
             "/shelf/rule",
             "/shelf/proof",
             "/shelf/fit",
+            "/shelf/wicks",
             "/shelf/next")) {
       page.navigate(base + path);
       Object wide = page.evaluate("document.documentElement.scrollWidth");
