@@ -128,8 +128,8 @@ public final class Form {
   /** Puts a sentence beside a field; the first one stays. */
   public Form complain(String field, String sentence) {
     String shownAs = shownAs(field);
-    boolean hersToo = hers != null && shownAs != null;
-    errors.putIfAbsent(field, hersToo ? hers.complaint(sentence, shownAs) : sentence);
+    errors.putIfAbsent(
+        field, hers != null && shownAs != null ? hers.complaint(sentence, shownAs) : sentence);
     return this;
   }
 
