@@ -16,6 +16,7 @@ import pourwright.page.house.MistakesPart;
  * @param open whether it is under way
  * @param cautions what to mind while it is hot
  * @param cooling the cooling clock; empty text when there is nothing to wait for
+ * @param coolingFirst whether one waits for the wax now, so that its clock stands above the step
  * @param step the next step
  * @param redose what puts a wrong load right; an empty sentence when the load is right
  * @param fills lines and masses of one of each candle
@@ -34,6 +35,7 @@ public record PourPage(
     boolean open,
     List<String> cautions,
     Cooling cooling,
+    boolean coolingFirst,
     StepCard step,
     Redosing redose,
     List<FillCard> fills,

@@ -7,10 +7,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+<<<<<<< HEAD
 import java.util.stream.Collectors;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 import pourwright.card.ResolvedCandle;
+=======
+import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
+import pourwright.batch.PlannedStep;
+>>>>>>> b0a3bc2 (Let a thumb walk a whole pour and cast without scrolling to Next, measured on two phones)
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -26,6 +32,7 @@ import pourwright.pour.Mishap;
 import pourwright.pour.Top;
 import pourwright.work.Books;
 import pourwright.work.PourFill;
+import pourwright.work.PourWalk;
 import pourwright.work.PourWatch;
 import pourwright.work.Subject;
 
@@ -48,6 +55,7 @@ final class PourReader {
         open,
         cautions(watch),
         new CoolingView(desk).cooling(watch),
+        waitsForTheWax(watch),
         new StepView(desk).step(books, watch),
         StepView.redosing(watch, desk.units()),
         FillView.of(desk, books, watch),
@@ -64,6 +72,20 @@ final class PourReader {
                 .map(a -> new Photo("/files/" + a.id(), desk.clockTime(a.at()) + ", " + a.name()))
                 .toList()),
         new DoneView(desk).all(books, watch));
+  }
+
+  /** Whether the next step waits until the wax is cool enough. */
+  private boolean waitsForTheWax(PourWatch watch) {
+    PlannedStep next = watch.next();
+    PourWatch.Target target = watch.target();
+    if (next == null
+        || target == null
+        || !Set.of(PourWalk.SCENT, PourWalk.POUR, PourWalk.SECOND).contains(next.key())) {
+      return false;
+    }
+    Instant reached = watch.reachedAt();
+    Double now = watch.waxC();
+    return reached == null ? now == null || now > target.toC() : reached.isAfter(desk.now());
   }
 
   private static List<String> cautions(PourWatch watch) {
