@@ -22,6 +22,10 @@ public final class LiftHold {
         act,
         VERB,
         turn -> {
+          Optional<Outcome<Hold>> learner = Learner.bar(turn, "lift a hold");
+          if (learner.isPresent()) {
+            return learner.get();
+          }
           Optional<Hold> standing = turn.books().holds().hold(hold);
           if (standing.isEmpty()) {
             return Doing.notOnFile("hold " + hold);

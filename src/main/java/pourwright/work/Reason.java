@@ -32,6 +32,8 @@ public enum Reason {
   DEED_IS_ALREADY_UNDONE,
   /** What was given cannot be. */
   INPUT_CANNOT_BE,
+  /** Only a maker does that. */
+  A_MAKER_IS_NEEDED,
   /** A name or a reason is missing. */
   A_NAME_IS_NEEDED,
   /** The price is in another currency than the studio's. */

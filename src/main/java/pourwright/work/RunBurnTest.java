@@ -269,6 +269,11 @@ public final class RunBurnTest {
         act,
         WORD,
         turn -> {
+          Optional<Outcome<BurnTest.Proof>> learner =
+              word.proved() ? Learner.bar(turn, "prove for sale") : Optional.empty();
+          if (learner.isPresent()) {
+            return learner.get();
+          }
           Optional<BurnTest> test =
               word.test() == null ? Optional.empty() : turn.books().burns().test(word.test());
           if (word.proved() && !proves(test, word)) {

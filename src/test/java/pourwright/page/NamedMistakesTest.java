@@ -356,7 +356,7 @@ class NamedMistakesTest {
   }
 
   @Test
-  void aDroppedCandleIsGoneAndMadeAgainEvenWhenItWasPicked() {
+  void aDroppedCandleIsGoneAndMadeAgain() {
     walkTo("trim");
     finish();
     Piece fell = vessels.get(2);
@@ -364,13 +364,6 @@ class NamedMistakesTest {
     var studio = workshop.desk.studio();
     studio.advancePieces.run(workshop.act(), AdvancePieces.Request.of(ids, PieceStep.RESTING));
     studio.advancePieces.run(workshop.act(), AdvancePieces.Request.of(ids, PieceStep.RESTED));
-    long line = studio.look(b -> b.orders().lineIds("T-1")).values().iterator().next();
-    studio
-        .advancePieces
-        .run(
-            workshop.act(),
-            new AdvancePieces.Request(List.of(fell.id()), PieceStep.PICKED, null, line))
-        .made();
     rightWith(POURED, Map.of());
     String said = tap("/piece/" + fell.id(), "dropped", Map.of());
     assertThat(said).contains("dropped", "1 no longer count as first");

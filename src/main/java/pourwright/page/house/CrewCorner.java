@@ -59,7 +59,8 @@ public final class CrewCorner implements Corner {
     public Map<String, String> roles() {
       Map<String, String> roles = new LinkedHashMap<>();
       roles.put("maker", "maker: everything");
-      roles.put("learner", "learner: records steps, lifts no hold");
+      roles.put(
+          "learner", "learner: records all, proves and prints nothing for sale, lifts no hold");
       return roles;
     }
 

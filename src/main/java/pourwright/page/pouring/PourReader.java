@@ -7,16 +7,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-<<<<<<< HEAD
 import java.util.stream.Collectors;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
-import pourwright.card.ResolvedCandle;
-=======
-import pourwright.batch.Piece;
-import pourwright.batch.PieceState;
 import pourwright.batch.PlannedStep;
->>>>>>> b0a3bc2 (Let a thumb walk a whole pour and cast without scrolling to Next, measured on two phones)
+import pourwright.card.ResolvedCandle;
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.Form;

@@ -30,6 +30,7 @@ import pourwright.work.Books;
 import pourwright.work.BurnTest;
 import pourwright.work.CandleLabel;
 import pourwright.work.LabelPrinter;
+import pourwright.work.Learner;
 import pourwright.work.Reading;
 import pourwright.work.Subject;
 import pourwright.work.TestedFacts;
@@ -210,6 +211,7 @@ final class CandleDesk {
 
   private void pdf(Context http) {
     LabelShown shown = LabelShown.asked(desk, http);
+    makerOnly(http, shown);
     LabelLayout layout = shown.layout();
     byte[] pdf =
         fitting(
@@ -220,6 +222,7 @@ final class CandleDesk {
 
   private void svg(Context http) {
     LabelShown shown = LabelShown.asked(desk, http);
+    makerOnly(http, shown);
     LabelPrinter.Preview preview =
         printer.preview(shown.text(), shown.layout().widthMm(), shown.layout().heightMm());
     if (preview.svg().isEmpty()) {
@@ -234,11 +237,25 @@ final class CandleDesk {
 
   private void png(Context http) {
     LabelShown shown = LabelShown.asked(desk, http);
+    makerOnly(http, shown);
     LabelLayout layout = shown.layout();
     byte[] png =
         fitting(
             () -> printer.png(shown.text(), layout.widthMm(), layout.heightMm(), DOTS_PER_INCH));
     Show.file(http, png, "image/png", "label-" + http.pathParam("code") + ".png");
+  }
+
+  /** A learner prints test labels; labels for sale are a maker's. */
+  private void makerOnly(Context http, LabelShown shown) {
+    CandleLabel label = shown.label();
+    boolean forSale = label.gate().isOpen() && LabelPress.missing(shown.request()).isEmpty();
+    String hand = Show.initials(http);
+    if (forSale && desk.studio().<Boolean>look(books -> Learner.is(books, hand))) {
+      throw new TurnedAway(
+          403,
+          hand + " is a learner, who does not print for sale",
+          "A maker does it, under her own initials.");
+    }
   }
 
   private static byte[] fitting(Supplier<byte[]> printing) {
