@@ -142,6 +142,7 @@ public record Band(
             f.symmetry(),
             f.wholeRows(),
             f.stepMaxS(),
-            f.sharp()));
+            f.sharp()),
+        burn.contact());
   }
 }

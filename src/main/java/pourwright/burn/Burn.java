@@ -12,6 +12,9 @@ import pourwright.quantity.OutOfRange;
  * @param across how many times better than at rest the liquid conducts across the pool
  * @param upright the same from the surface down
  * @param wicks one or more, all inside the cavity
+ * @param contact between wax and vessel, W/(m²·K), 1 or more; infinite for wax that lies close. About
+ *     100 for wax that has shrunk from the wall. Exact for hard wax; melted wax, which in truth wets
+ *     the wall again, is held apart too, so this bounds what a gap can do
  */
 public record Burn(
     Vessel vessel,
@@ -21,13 +24,41 @@ public record Burn(
     List<BurningWick> wicks,
     Flame flame,
     Room room,
-    Fineness fineness) {
+    Fineness fineness,
+    double contact) {
+
+  /** Wax that lies close to wall and base. */
+  public static final double CLOSE = Double.POSITIVE_INFINITY;
+
+  /** With wax that lies close to wall and base. */
+  public Burn(
+      Vessel vessel,
+      Melting wax,
+      double across,
+      double upright,
+      List<BurningWick> wicks,
+      Flame flame,
+      Room room,
+      Fineness fineness) {
+    this(vessel, wax, across, upright, wicks, flame, room, fineness, CLOSE);
+  }
+
+  /** The same with another contact between wax and vessel. */
+  public Burn withContact(double wPerM2K) {
+    return new Burn(vessel, wax, across, upright, wicks, flame, room, fineness, wPerM2K);
+  }
 
   /** Checks what belongs to no part alone. */
   public Burn {
     wicks = List.copyOf(wicks);
     Check.between("liquid_enhancement_horizontal", across, 1, 1000);
     Check.between("liquid_enhancement_vertical", upright, 1, 1000);
+    if (!(contact >= 1)) {
+      throw new OutOfRange(
+          "contact_w_per_m2_k",
+          contact + " is no contact between wax and vessel",
+          "give 1 or more, about 100 for wax that has shrunk from the wall");
+    }
     if (wax.fromC() <= room.celsius()) {
       throw new OutOfRange(
           "melt_from_c", "the wax would be melted by the room alone", "check both temperatures");

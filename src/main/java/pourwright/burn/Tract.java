@@ -132,14 +132,33 @@ final class Tract {
     }
     double share = one == Kind.WAX || other == Kind.WAX ? level : 1;
     double width = of.round ? 2 * Math.PI * (x + 1) * of.cell : of.cell;
-    return 2 * width * of.tall[z] * share / of.cell;
+    return 2 * width * of.tall[z] * share / of.cell * touching(one, other, of.cell, of.cell);
   }
 
   private double above(int z, int x, int y) {
     if (!isFull(kindAt(z, x, y)) || !isFull(kindAt(z + 1, x, y))) {
       return 0;
     }
-    return (areaAt(z, x, y) + areaAt(z + 1, x, y)) / of.cell;
+    double touching =
+        touching(kindAt(z, x, y), kindAt(z + 1, x, y), of.tall[z], of.tall[z + 1]);
+    return (areaAt(z, x, y) + areaAt(z + 1, x, y)) / of.cell * touching;
+  }
+
+  /**
+   * By how much a gap lessens what passes between wax and vessel, as a share of the face: the half
+   * cells' resistances over those and the gap's, with the wax hard.
+   */
+  private double touching(Kind one, Kind other, double deepOne, double deepOther) {
+    if (Double.isInfinite(burn.contact()) || one == other) {
+      return 1;
+    }
+    double halves = half(one, deepOne) + half(other, deepOther);
+    return halves / (halves + 1 / burn.contact());
+  }
+
+  private double half(Kind kind, double deep) {
+    double k = kind == Kind.WAX ? burn.wax().solid() : burn.vessel().stuff().conductivity();
+    return deep / (2 * k);
   }
 
   private static boolean isFull(Kind kind) {

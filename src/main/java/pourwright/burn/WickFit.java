@@ -60,7 +60,8 @@ public final class WickFit {
                 parameters[0],
                 flame.rootDepthMm()),
             burn.room(),
-            burn.fineness());
+            burn.fineness(),
+            burn.contact());
     BurnResult result = Simulation.run(set);
     return wants.stream().mapToDouble(w -> value(result, w)).toArray();
   }

@@ -91,7 +91,8 @@ final class BurnComputation implements Computation {
     Flame flame = flame(in);
     Room room = room(in);
     Burn.Fineness fineness = fineness(in);
-    return new Burn(vessel, wax, across, upright, wicks, flame, room, fineness);
+    double contact = in.numberOr("contact_w_per_m2_k", Burn.CLOSE, Range.POSITIVE);
+    return new Burn(vessel, wax, across, upright, wicks, flame, room, fineness, contact);
   }
 
   private static Vessel vessel(JsonIn in) {

@@ -27,6 +27,9 @@ final class SimulationForm {
   /** A usual wax with its net heat of combustion in J/kg. */
   private record Usual(String words, Melting melting, double combustion) {}
 
+  /** Hard wax that came off the wall: the handbook's usual gap. */
+  private static final double GAP_W_PER_M2_K = 100;
+
   /** Enough to choose between wicks; depth is good to a quarter. */
   private static final double COARSE_MM = 5;
 
@@ -115,7 +118,7 @@ final class SimulationForm {
       return Optional.empty();
     }
     try {
-      Burn burn = burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get()));
+      Burn burn = switched(form, burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get())));
       String title =
           String.format(
               Locale.ROOT,
@@ -136,6 +139,7 @@ final class SimulationForm {
               + burn.wicks()
               + burn.flame()
               + burn.room()
+              + burn.contact()
               + burn.fineness();
       return Optional.of(new Question(burn, title, key));
     } catch (OutOfRange e) {
@@ -186,6 +190,27 @@ final class SimulationForm {
 
   private static Usual usualWax(String code) {
     return java.util.Objects.requireNonNull(WAXES.get(code));
+  }
+
+  /** What goes beyond the usual, where she asks for it. */
+  private static Burn switched(Form form, Burn burn) {
+    Room room =
+        form.ticked("correlation")
+            ? new Room(
+                burn.room().celsius(),
+                burn.room().waxEmissivity(),
+                Room.Convection.fromCorrelations())
+            : burn.room();
+    return new Burn(
+        burn.vessel(),
+        burn.wax(),
+        burn.across(),
+        burn.upright(),
+        burn.wicks(),
+        burn.flame(),
+        room,
+        burn.fineness(),
+        form.ticked("gap") ? GAP_W_PER_M2_K : Burn.CLOSE);
   }
 
   private static double number(Form form, String field, double least, double most) {
