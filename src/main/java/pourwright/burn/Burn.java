@@ -12,9 +12,9 @@ import pourwright.quantity.OutOfRange;
  * @param across how many times better than at rest the liquid conducts across the pool
  * @param upright the same from the surface down
  * @param wicks one or more, all inside the cavity
- * @param contact between wax and vessel, W/(m²·K), 1 or more; infinite for wax that lies close. About
- *     100 for wax that has shrunk from the wall. Exact for hard wax; melted wax, which in truth wets
- *     the wall again, is held apart too, so this bounds what a gap can do
+ * @param contact between wax and vessel, W/(m²·K), 1 or more; infinite for wax that lies close.
+ *     About 100 for wax that has shrunk from the wall. Exact for hard wax; melted wax, which in
+ *     truth wets the wall again, is held apart too, so this bounds what a gap can do
  */
 public record Burn(
     Vessel vessel,

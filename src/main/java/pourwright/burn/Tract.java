@@ -139,8 +139,7 @@ final class Tract {
     if (!isFull(kindAt(z, x, y)) || !isFull(kindAt(z + 1, x, y))) {
       return 0;
     }
-    double touching =
-        touching(kindAt(z, x, y), kindAt(z + 1, x, y), of.tall[z], of.tall[z + 1]);
+    double touching = touching(kindAt(z, x, y), kindAt(z + 1, x, y), of.tall[z], of.tall[z + 1]);
     return (areaAt(z, x, y) + areaAt(z + 1, x, y)) / of.cell * touching;
   }
 

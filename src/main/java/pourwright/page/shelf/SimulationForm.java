@@ -118,7 +118,8 @@ final class SimulationForm {
       return Optional.empty();
     }
     try {
-      Burn burn = switched(form, burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get())));
+      Burn burn =
+          switched(form, burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get())));
       String title =
           String.format(
               Locale.ROOT,
