@@ -63,7 +63,11 @@ class LearnerTest {
         .isTrue();
 
     String mark = press.candles(1).get(0).mark().text();
-    String labels = "/press/candle/" + press.candle.code() + "/labels.pdf?to=us&mark=" + mark;
+    String labels =
+        "/press/candle/"
+            + press.candle.code()
+            + "/labels.pdf?width=74&height=105&to=us&language=en&carrier=tag&paper=single&mark="
+            + mark;
     try (Server server = TestStudio.open(press.desk, folder)) {
       Visitor visitor = new Visitor(server.port());
       visitor.post("/", "/hand", Map.of("hand", "TO"));
