@@ -29,16 +29,24 @@ public final class BeginPour {
    * @param candles its candles, at least one, all of one pour card
    * @param topUpFraction share held back for a second pour
    * @param residueG what stays in the pitcher, in g; null for what the pour card says
+   * @param forTest whether they are for a burn test only; a vessel of plaster asks for it until its
+   *     wall was measured
    */
-  public record Request(List<Of> candles, double topUpFraction, @Nullable Double residueG) {
+  public record Request(
+      List<Of> candles, double topUpFraction, @Nullable Double residueG, boolean forTest) {
     /** Keeps its own copy. */
     public Request {
       candles = List.copyOf(candles);
     }
 
+    /** A pour as usual. */
+    public Request(List<Of> candles, double topUpFraction, @Nullable Double residueG) {
+      this(candles, topUpFraction, residueG, false);
+    }
+
     /** A pour of one candle design. */
     public Request(String candle, int count, double topUpFraction) {
-      this(List.of(new Of(candle, count)), topUpFraction, null);
+      this(List.of(new Of(candle, count)), topUpFraction, null, false);
     }
   }
 
@@ -64,6 +72,15 @@ public final class BeginPour {
     if (request.candles().isEmpty()) {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE, "a pour of no candle", "name at least one candle");
+    }
+    Optional<String> plaster = doing.look(books -> PlasterGate.bars(books, request));
+    if (plaster.isPresent()) {
+      return Outcome.refused(
+          Reason.VESSEL_IS_NOT_PROVED_TIGHT,
+          plaster.get(),
+          "pour at most "
+              + PlasterGate.TEST_MOST
+              + " for a burn test that reads the wall, and say so; none of them is sold");
     }
     try {
       return start.run(act, doing.look(books -> plan(books, request)));

@@ -180,6 +180,12 @@ public final class FinishPour {
           "no vessel of " + piece.vesselDesign() + " has been proved wax-tight",
           "do a seep test on one first; until then a pour is for that test only");
     }
+    if (PlasterGate.hidden(turn.books(), piece.madeIn(), candle)) {
+      return Outcome.refused(
+          Reason.VESSEL_IS_NOT_PROVED_TIGHT,
+          "vessel " + piece.mark().text() + " is of plaster and the candle's card is not",
+          "lay out a candle with the plaster mix and have its wall measured in a burn test");
+    }
     return AdvancePieces.heldRefusal(turn, piece);
   }
 }

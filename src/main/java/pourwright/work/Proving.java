@@ -99,6 +99,7 @@ public final class Proving {
   public List<String> missing(String candle, int version) {
     List<String> missing = new ArrayList<>(rule().missing(standing(candle, version)));
     overdue(candle).ifPresent(missing::add);
+    missing.addAll(PlasterGate.missing(books, candle));
     return missing;
   }
 

@@ -11,9 +11,10 @@ import pourwright.page.Form;
  * @param form what was typed
  * @param candles designs by code
  * @param running pours under way
+ * @param plaster whether a candle of plaster is laid out
  */
 public record PouringPage(
-    String purpose, Form form, Map<String, String> candles, List<Row> running) {
+    String purpose, Form form, Map<String, String> candles, List<Row> running, boolean plaster) {
 
   /** A pour under way. */
   public record Row(String link, String what, String since) {}

@@ -20,6 +20,7 @@ import pourwright.work.BeginPour;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
+import pourwright.work.PlasterGate;
 import pourwright.work.TemplatePrinter;
 
 /** Wicks, melt, scent, the cooling clock, pour, tops, trim, rest. */
@@ -65,7 +66,8 @@ public final class PouringPlace implements Place {
 
   private PouringPage page(Form form) {
     return desk.studio()
-        .look(books -> new PouringPage(purpose(), form, candles(books), running(books)));
+        .look(books -> new PouringPage(
+            purpose(), form, candles(books), running(books), PlasterGate.concerns(books)));
   }
 
   static Map<String, String> candles(Books books) {
@@ -107,7 +109,11 @@ public final class PouringPlace implements Place {
     Outcome<Batch> outcome =
         desk.studio()
             .beginPour
-            .run(act.get(), new BeginPour.Request(candle.get(), count.get(), topUp.get() / 100.0));
+            .run(act.get(), new BeginPour.Request(
+                    List.of(new BeginPour.Of(candle.get(), count.get())),
+                    topUp.get() / 100.0,
+                    null,
+                    form.value("for_test").equals("yes")));
     if (outcome instanceof Outcome.Refused<Batch> refused) {
       Show.done(http, Said.refused(refused), path());
     } else {
