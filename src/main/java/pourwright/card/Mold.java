@@ -36,6 +36,11 @@ public record Mold(
     Check.between("life_casts", lifeCasts, 1, 100_000);
   }
 
+  /** The same kind with another number of them. */
+  public Mold withCount(int molds) {
+    return new Mold(code, name, vessel, molds, piecesPerCast, lifeCasts, leftoverOnly, note);
+  }
+
   @Override
   public CardKind kind() {
     return CardKind.MOLD;

@@ -45,6 +45,23 @@ public final class Silicone {
     return new Parts(a, total - a);
   }
 
+  /**
+   * What one mold costs to make.
+   *
+   * @param rubberG both parts together, in g
+   * @param pricePerKg of the rubber
+   * @param more box, shell and hands, in the same money
+   */
+  public static double cost(double rubberG, double pricePerKg, double more) {
+    return Check.notNegative("rubber_g", rubberG) / 1000 * Check.notNegative("price", pricePerKg)
+        + Check.notNegative("more", more);
+  }
+
+  /** What a piece carries of a mold's cost when it lasts so many pieces. */
+  public static double costOfPiece(double moldCost, double pieces) {
+    return moldCost / Check.positive("pieces", pieces);
+  }
+
   /** What a length of the master becomes in the casting, in mm. */
   public static double shrunkMm(double masterMm, double linear) {
     return masterMm * (1 - Check.fraction("shrinkage_fraction", linear));

@@ -185,23 +185,4 @@ public final class CastHistory {
     }
     return DemoldWindow.of(judged);
   }
-
-  /** Castings made with each mold since the books began. */
-  public static Map<String, Integer> castingsByMold(Books books) {
-    Map<String, Integer> castings = new HashMap<>();
-    String after = null;
-    do {
-      PageOf<Batch> page = books.batches().list(BatchKind.CAST, after, 1000);
-      for (Batch batch : page.items()) {
-        for (BatchPlan.Makes makes : batch.plan().makes()) {
-          String mold = makes.mold();
-          if (mold != null && !batch.isRunning()) {
-            castings.merge(mold, makes.count(), Integer::sum);
-          }
-        }
-      }
-      after = page.next();
-    } while (after != null);
-    return castings;
-  }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.BatchPlan;
 import pourwright.card.ResolvedMix;
+import pourwright.cast.Mix;
 import pourwright.cast.MixAmounts;
 import pourwright.cast.MixSplit;
+import pourwright.cast.OwnHands;
 import pourwright.quantity.Sourced;
 
 /**
@@ -14,6 +16,9 @@ import pourwright.quantity.Sourced;
  * @param mix the mix card with its materials
  * @param mixVersion version of the card
  * @param ask what was asked for
+ * @param hands what her own casts of the mix say
+ * @param driest the mix as it is begun, with her own density where that is known
+ * @param wettest the mix at the wetter end of the card's range; the same where there is one ratio
  * @param freshMl mix that the molds take, in ml, without waste
  * @param exact amounts with waste and residue, not rounded
  * @param amounts the same as a scale can weigh them
@@ -32,6 +37,9 @@ public record CastSheet(
     ResolvedMix mix,
     int mixVersion,
     Ask ask,
+    OwnHands hands,
+    Mix driest,
+    Mix wettest,
     Sourced freshMl,
     MixAmounts exact,
     MixAmounts amounts,
@@ -85,6 +93,11 @@ public record CastSheet(
    * @param grams as a scale can weigh it
    */
   public record Line(String material, String name, double grams) {}
+
+  /** What bucket and tools keep of a mixing, in g. */
+  public double lostG() {
+    return hands.lostG(mix.card().losses().residueG());
+  }
 
   /** Copies. */
   public CastSheet {

@@ -19,6 +19,7 @@ import pourwright.cast.Mix;
 import pourwright.cast.MixAmounts;
 import pourwright.cast.MixLimits;
 import pourwright.cast.MixSplit;
+import pourwright.cast.OwnHands;
 import pourwright.cast.Powder;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
@@ -32,6 +33,12 @@ import pourwright.stock.Amount;
 
 /** Lays a cast out: amounts for the molds, and the walk from the clean mold to the demolding. */
 public final class CastWalk {
+  /** Step in which the molds are set out. */
+  public static final String MOLDS = "molds";
+
+  /** Step in which the rest of the water of a single ratio is added. */
+  public static final String REST_WATER = "rest-water";
+
   /** Step in which the powder meets the water; the pot life begins. */
   public static final String POWDER = "powder";
 
@@ -73,15 +80,20 @@ public final class CastWalk {
     }
     MixCard card = book.mix(ask.mix());
     ResolvedMix mix = card.resolve(book.materials());
-    Mix resolved = card.resolve(book.materials(), ask.waterC());
+    OwnHands hands = OwnCasts.of(books, ask.mix());
+    Mix resolved = hands.applied(card.resolve(book.materials(), ask.waterC()));
     Sourced fresh = freshMl(book, ask);
-    MixCard.Losses losses = card.losses();
+    MixCard.Losses losses =
+        new MixCard.Losses(
+            card.losses().wasteFraction(),
+            hands.lostG(card.losses().residueG()),
+            resolved.airFraction());
     MixAmounts exact = resolved.amounts(fresh.value(), losses.wasteFraction(), losses.residueG());
     MixAmounts rounded = exact.roundedTo(ask.stepG());
     double life = Maturity.timeAt(card.times().potLifeMin(), 20, ask.roomC(), ENERGY);
     double demold = Maturity.timeAt(card.times().demoldFromH(), 20, ask.roomC(), ENERGY);
     List<CastSheet.Line> lines = lines(mix, rounded);
-    Mix wettest = card.wettest(book.materials(), ask.waterC());
+    Mix wettest = hands.applied(card.wettest(book.materials(), ask.waterC()));
     double more =
         Math.rint(
                 (wettest.waterToPowder() - resolved.waterToPowder())
@@ -92,6 +104,9 @@ public final class CastWalk {
         mix,
         mixVersion,
         ask,
+        hands,
+        resolved,
+        wettest,
         fresh,
         exact,
         rounded,
@@ -210,7 +225,7 @@ public final class CastWalk {
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(
         PlannedStep.hands(
-            "molds",
+            MOLDS,
             "Set "
                 + ask.pieces()
                 + " clean molds level. Release agent only if the mold's sheet"
@@ -241,7 +256,7 @@ public final class CastWalk {
                     + " what you added.",
                 List.of(water(more)))
             : weigh(
-                "rest-water",
+                REST_WATER,
                 "Add the rest of the water in small weighed steps until it pours. Note what you"
                     + " really used.",
                 List.of(water(water - first))));

@@ -130,6 +130,11 @@ public final class SlateBook {
     return Math.min(0.8, setting("slate.margin", 0.35));
   }
 
+  /** What making one mold cost, spread over its life. House: 35. */
+  public double moldCost(String mold) {
+    return setting("slate.mold." + mold, HOUSE_MOLD_PRICE);
+  }
+
   /** What a market day costs before the first sale. House: 120. */
   public double marketDay() {
     return setting("slate.market-day", 120);
@@ -228,7 +233,10 @@ public final class SlateBook {
           money(box.getKey(), box.getValue(), unpriced).value() / candle.design().piecesPerBox();
     }
     Mold mold = cards.moldsFor(candle.vessel().code()).stream().findFirst().orElse(null);
-    double life = mold == null ? Mold.LIFE_CASTS : mold.lifeCasts() * mold.piecesPerCast();
+    double life =
+        mold == null
+            ? Mold.LIFE_CASTS
+            : MoldCare.life(books, mold) * mold.piecesPerCast();
     String moldKey = "slate.mold." + (mold == null ? candle.vessel().code() : mold.code());
     return new Slate.Inputs(
         materials,

@@ -73,7 +73,7 @@ final class BodyForm {
                 "Traced: one corner a line, x and y in mm, in order round the shape."),
             Entry.number(field("height"), heightLabel, "")),
         EntryGroup.folded(
-            title + ": path, ribs, twist, profile",
+            title + ": path, ribs, twist, profile, stack",
             Entry.area(
                 field("path"), title + ": SVG path", "Drawn: what stands in d=, one outline."),
             number("mm_per_unit", "millimetres to a unit of the path", ""),
@@ -84,7 +84,13 @@ final class BodyForm {
                 field("profile"),
                 title + ": profile",
                 "One level a line, from the bottom up: height in mm and size there. 1 is the"
-                    + " length above, 1.2 a fifth larger. The last is the height.")));
+                    + " length above, 1.2 a fifth larger. The last is the height."),
+            Entry.area(
+                field("stack"),
+                title + ": stack of unlike shapes",
+                "One level a line above the foot: height, shape, sizes in mm. 40 polygon 8 76, then"
+                    + " 90 round 80. Shapes: round, oval, squarish, stadium, rectangle, polygon."
+                    + " The last is the height.")));
   }
 
   void write(SolidForm body, Map<String, String> into) {
@@ -114,6 +120,8 @@ final class BodyForm {
             ? ""
             : lines(
                 shaping.profile().stream().map(l -> List.of(l.heightMm(), l.scale())).toList()));
+    List<SolidForm.Storey> stack = shaping == null ? null : shaping.stack();
+    into.put(field("stack"), stack == null ? "" : StackLines.write(stack, lengths::number));
   }
 
   private String lines(List<List<Double>> pairs) {
@@ -166,7 +174,9 @@ final class BodyForm {
 
   private String complained(String field) {
     return field(
-        field.startsWith("profile") ? "profile" : field.startsWith("twist") ? "twist" : "length");
+        field.startsWith("profile")
+            ? "profile"
+            : field.startsWith("stack") ? "stack" : field.startsWith("twist") ? "twist" : "length");
   }
 
   private SolidForm.@Nullable Shaping shaping(Form form) {
@@ -178,7 +188,24 @@ final class BodyForm {
         profile.add(new SolidForm.Level(pair.get(0), pair.get(1)));
       }
     }
-    return twist == 0 && profile.isEmpty() ? null : new SolidForm.Shaping(twist, profile);
+    List<SolidForm.Storey> stack = stack(form);
+    try {
+      return twist == 0 && profile.isEmpty() && stack.isEmpty()
+          ? null
+          : new SolidForm.Shaping(twist, profile, stack.isEmpty() ? null : stack);
+    } catch (OutOfRange e) {
+      form.complain(complained(e.field()), e.sentence() + ": " + e.hint() + ".");
+      return null;
+    }
+  }
+
+  private List<SolidForm.Storey> stack(Form form) {
+    try {
+      return StackLines.read(form.optionalText(field("stack")));
+    } catch (OutOfRange e) {
+      form.complain(field("stack"), e.sentence() + ": " + e.hint() + ".");
+      return List.of();
+    }
   }
 
   private @Nullable OutlineForm outline(Form form, String shape, String level) {

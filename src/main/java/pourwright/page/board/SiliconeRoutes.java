@@ -20,6 +20,12 @@ import pourwright.work.Drawers;
 final class SiliconeRoutes {
   private static final String TEMPLATE = "board/silicone.jte";
 
+  /** House: pieces a mold lasts where none is known. */
+  private static final double LASTS = 50;
+
+  /** Typical density of a fresh mix. */
+  private static final double MIX_G_PER_ML = 2.0;
+
   private final Desk desk;
   private final Lengths lengths;
 
@@ -79,7 +85,11 @@ final class SiliconeRoutes {
               density.orElse(1.1),
               ratio.orElse(0.1),
               waste.orElse(0.0) / 100);
-      return written(parts, boxMl, master.orElse(0.0), shrink.orElse(0.0) / 100);
+      List<Figure> figures =
+          written(parts, boxMl, master.orElse(0.0), shrink.orElse(0.0) / 100);
+      addCost(form, parts, figures);
+      addBulge(form, Math.min(length.get(), width.get()) / 2, height.get(), figures);
+      return form.ok() ? figures : List.of();
     } catch (OutOfRange e) {
       form.complain("box_height", e.sentence() + ": " + e.hint() + ".");
       return List.of();
@@ -102,6 +112,51 @@ final class SiliconeRoutes {
       form.complain("vessel", "That vessel is not in the books.");
     }
     return vessel.map(v -> v.mixMl().value());
+  }
+
+  private void addCost(Form form, Silicone.Parts parts, List<Figure> figures) {
+    Optional<Double> price = lengths.readNumberIfThere(form, "price_kg", "the price of a kilogram");
+    double more = lengths.readNumberIfThere(form, "more", "box, shell and hands").orElse(0.0);
+    double lasts = lengths.readNumberIfThere(form, "lasts", "the casts it lasts").orElse(LASTS);
+    if (price.isEmpty() || !form.ok()) {
+      return;
+    }
+    try {
+      double cost = Silicone.cost(parts.totalG(), price.get(), more);
+      figures.add(
+          new Figure(
+              "One mold costs",
+              lengths.number(cost, 2),
+              "",
+              "spread over "
+                  + lengths.number(lasts, 0)
+                  + " pieces: "
+                  + lengths.number(Silicone.costOfPiece(cost, lasts), 2)
+                  + " each; write it down beside the molds, and the slate counts it"));
+    } catch (OutOfRange e) {
+      form.complain("price_kg", e.sentence() + ": " + e.hint() + ".");
+    }
+  }
+
+  /** How far the finished sleeve widens under a mix of typical density when nothing holds it. */
+  private void addBulge(Form form, double half, double depth, List<Figure> figures) {
+    Optional<Double> shore = lengths.readNumberIfThere(form, "shore", "the hardness, Shore A");
+    Optional<Double> wall = lengths.readIfThere(form, "sleeve", "the rubber's wall");
+    if (shore.isEmpty() || wall.isEmpty() || !form.ok()) {
+      return;
+    }
+    try {
+      double radius = Math.max(1, half - wall.get());
+      double share = Silicone.bulge(MIX_G_PER_ML, depth, radius, wall.get(), shore.get());
+      figures.add(
+          new Figure(
+              "Bulges at its foot by",
+              lengths.number(100 * share, 1) + " %",
+              "",
+              "full of mix and without a shell; modulus after Gent, from memory"));
+    } catch (OutOfRange e) {
+      form.complain("shore", e.sentence() + ": " + e.hint() + ".");
+    }
   }
 
   private List<Figure> written(Silicone.Parts parts, double boxMl, double masterMl, double shrink) {

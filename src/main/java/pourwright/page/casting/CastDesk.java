@@ -42,10 +42,12 @@ final class CastDesk {
   private final CastReader reader;
   private final Lengths numbers;
   private final WaitDesk waits;
+  private final OwnDesk own;
 
   CastDesk(Desk desk) {
     this.desk = desk;
     this.waits = new WaitDesk(desk);
+    this.own = new OwnDesk(desk);
     this.reader = new CastReader(desk);
     this.numbers = new Lengths(desk);
   }
@@ -87,6 +89,7 @@ final class CastDesk {
     List<RecordStep.Taken> taken = new ArrayList<>();
     List<Reading> readings = new ArrayList<>();
     weighed(form, batch, next.get(), taken, readings);
+    own.read(form, batch, next.get(), readings);
     Optional<Double> celsius =
         form.readIfThere("step_c", "a temperature", t -> desk.units().celsius(t));
     Optional<Act> act = form.act(http, form.optionalText("note"));
@@ -105,6 +108,7 @@ final class CastDesk {
     if (!readings.isEmpty()) {
       desk.studio().recordReading.run(follow(act.get(), "r"), readings);
     }
+    own.sumWater(act.get(), batch, next.get());
     String timer = startTimer(batch, next.get(), act.get());
     Show.done(http, Said.done("Recorded." + timer), back);
   }

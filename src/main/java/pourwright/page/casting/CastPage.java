@@ -19,6 +19,7 @@ import pourwright.page.house.MistakesPart;
  * @param finished whether the cast is closed
  * @param ripening how far it is on its way to demolding, null before it is covered
  * @param mistakes mistakes by name, and grades
+ * @param water all water of the cast as one sum, or an empty string
  */
 public record CastPage(
     String heading,
@@ -31,7 +32,8 @@ public record CastPage(
     String subject,
     boolean finished,
     @org.jspecify.annotations.Nullable Wait ripening,
-    MistakesPart mistakes) {
+    MistakesPart mistakes,
+    String water) {
 
   /**
    * The wait for demolding.
@@ -51,6 +53,8 @@ public record CastPage(
    * @param caution what to mind, or an empty string
    * @param weighs what is weighed
    * @param takesTemperature whether a thermometer belongs to it
+   * @param molds the molds to choose from, where they are set
+   * @param takesRest whether the rest and a cup of the mix may be weighed
    */
   public record Step(
       String key,
@@ -58,7 +62,18 @@ public record CastPage(
       String sentence,
       String caution,
       List<Weigh> weighs,
-      boolean takesTemperature) {}
+      boolean takesTemperature,
+      List<MoldTick> molds,
+      boolean takesRest) {}
+
+  /**
+   * A mold to be filled.
+   *
+   * @param value card and number
+   * @param label name, number and the casts it has served
+   * @param take whether it is its turn
+   */
+  public record MoldTick(String value, String label, boolean take) {}
 
   /**
    * Something to weigh.

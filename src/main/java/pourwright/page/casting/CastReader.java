@@ -26,6 +26,8 @@ import pourwright.work.Books;
 import pourwright.work.CastSheet;
 import pourwright.work.CastWalk;
 import pourwright.work.Drawers;
+import pourwright.work.MoldCare;
+import pourwright.work.OwnCasts;
 import pourwright.work.Reading;
 import pourwright.work.Subject;
 
@@ -95,17 +97,59 @@ final class CastReader {
         batch.mark().text() + ": " + what(batch, book),
         "/casting/" + batch.id(),
         form,
-        next.map(s -> step(batch, book, s)).orElse(null),
+        next.map(s -> step(books, batch, book, s)).orElse(null),
         demold(batch, book),
         done(books, batch, book),
         photos,
         "batch/" + batch.id(),
         !batch.isRunning(),
         waits.of(books, batch),
-        MistakesPart.of(books, batch));
+        MistakesPart.of(books, batch),
+        water(books, batch));
   }
 
-  private CastPage.Step step(Batch batch, CardBook book, PlannedStep step) {
+  /** All water as one sum, once it was recorded. */
+  private String water(Books books, Batch batch) {
+    Optional<Reading> total =
+        books.readings().newest(Subject.of(Subject.Kind.BATCH, batch.id()), OwnCasts.WATER);
+    Double ratio = OwnCasts.weighed(books, Drawers.book(books), batch).waterToPowder();
+    return total.isEmpty() || ratio == null
+        ? ""
+        : "Water in all: "
+            + numbers.grams(total.get().value(), 1)
+            + ", "
+            + numbers.number(ratio, 3)
+            + " of the powder.";
+  }
+
+  /** The molds of a cast, those that have served least first in turn. */
+  private List<CastPage.MoldTick> molds(Books books, Batch batch) {
+    List<CastPage.MoldTick> ticks = new ArrayList<>();
+    List<MoldCare.Kind> kinds = MoldCare.all(books, desk.now());
+    for (BatchPlan.Makes makes : batch.plan().makes()) {
+      for (MoldCare.Kind kind : kinds) {
+        if (kind.mold().code().equals(makes.mold())) {
+          List<Integer> next = kind.next(MoldCare.molds(kind.mold(), makes.count()));
+          for (MoldCare.Single single : kind.singles()) {
+            ticks.add(
+                new CastPage.MoldTick(
+                    kind.mold().code() + "/" + single.number(),
+                    kind.mold().name()
+                        + " no. "
+                        + single.number()
+                        + ", "
+                        + single.casts()
+                        + " casts"
+                        + (single.casts() >= kind.life() ? ", worn" : ""),
+                    next.contains(single.number())));
+          }
+        }
+      }
+    }
+    return ticks;
+  }
+
+  private CastPage.Step step(Books books, Batch batch, CardBook book, PlannedStep step) {
     List<PlannedStep> all = batch.plan().steps();
     List<CastPage.Weigh> weighs = new ArrayList<>();
     for (PlannedAmount amount : step.amounts()) {
@@ -126,7 +170,9 @@ final class CastReader {
         step.sentence(),
         CAUTIONS.getOrDefault(step.key(), ""),
         weighs,
-        step.takesTemperature());
+        step.takesTemperature(),
+        step.key().equals(CastWalk.MOLDS) ? molds(books, batch) : List.of(),
+        step.key().equals(CastWalk.COVER));
   }
 
   static String field(String material) {

@@ -47,6 +47,7 @@ public final class CastingPlace implements Place {
     new SheetDesk(desk).addTo(routes);
     new PiecesDesk(desk).addTo(routes);
     new HistoryDesk(desk).addTo(routes);
+    new MoldsDesk(desk).addTo(routes);
     new AbsorptionDesk(desk).addTo(routes);
     new RestDesk(desk).addTo(routes);
     new CastDesk(desk).addTo(routes);

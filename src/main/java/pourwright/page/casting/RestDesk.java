@@ -9,12 +9,14 @@ import java.util.Optional;
 import pourwright.card.CardBook;
 import pourwright.card.MixCard;
 import pourwright.cast.Leftover;
+import pourwright.cast.OwnHands;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Drawers;
+import pourwright.work.OwnCasts;
 import pourwright.work.RestOfMix;
 
 /** What to do with the rest of a mix: before it is mixed by its waste, after it by the scale. */
@@ -58,8 +60,11 @@ final class RestDesk {
       return RestPage.asking(form, mixes);
     }
     try {
+      OwnHands hers = desk.studio().look(books -> OwnCasts.of(books, mix.get()));
       double density =
-          book.mix(mix.get()).resolve(book.materials(), 20).amounts(100, 0, 0).freshGPerMl();
+          hers.applied(book.mix(mix.get()).resolve(book.materials(), 20))
+              .amounts(100, 0, 0)
+              .freshGPerMl();
       double ml = grams.get() / density;
       boolean smallOnly = !form.value("which").equals("all");
       Leftover leftover = desk.studio().look(books -> RestOfMix.of(books, ml, smallOnly));

@@ -13,7 +13,6 @@ import pourwright.card.CardBook;
 import pourwright.card.MixCard;
 import pourwright.card.Vessel;
 import pourwright.cast.MixSplit;
-import pourwright.material.Property;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
@@ -136,7 +135,7 @@ final class SheetDesk {
     String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + " castings";
     MixSplit split = sheet.split();
     String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
-    return new SheetPage(title, lines, facts(sheet), warnings(sheet), asked, rest(sheet), all);
+    return new SheetPage(title, lines, new SheetFacts(desk).of(sheet), warnings(sheet), asked, rest(sheet), all);
   }
 
   /** What the waste leaves over, less what stays in the bucket: before it is mixed. */
@@ -145,7 +144,7 @@ final class SheetDesk {
     double over =
         sheet.amounts().totalG()
             - sheet.freshMl().value() * sheet.exact().freshGPerMl()
-            - card.losses().residueG();
+            - sheet.lostG();
     return over < 1
         ? ""
         : "/casting/rest?mix=" + card.code() + "&left_g=" + Math.round(over) + "&which=small";
@@ -153,53 +152,6 @@ final class SheetDesk {
 
   private String range(Sourced value, double step) {
     return numbers.grams(value.low(), step) + " to " + numbers.grams(value.high(), step);
-  }
-
-  private List<SheetPage.Fact> facts(CastSheet sheet) {
-    List<SheetPage.Fact> facts = new ArrayList<>();
-    double byMass = 1 / sheet.mix().mix().waterToPowder();
-    facts.add(
-        new SheetPage.Fact(
-            sheet.waterMostG() > sheet.amounts().waterG()
-                ? "Powder to water by mass, driest"
-                : "Powder to water by mass",
-            numbers.number(byMass, 2) + " : 1",
-            "water is " + numbers.number(1 / byMass, 3) + " of the powder"));
-    Double byVolume = sheet.mix().mix().powderToWaterByVolume();
-    Optional<Sourced> bulk = sheet.mix().powder().property(Property.BULK_DENSITY_G_PER_ML);
-    facts.add(
-        byVolume == null || bulk.isEmpty()
-            ? new SheetPage.Fact(
-                "Powder to water by volume",
-                "not known",
-                "weigh a level scoop of the powder five times")
-            : new SheetPage.Fact(
-                "Powder to water by volume",
-                numbers.number(byVolume, 2) + " : 1",
-                "with a bulk density of "
-                    + numbers.number(bulk.get().value(), 2)
-                    + " g/ml "
-                    + Lengths.plusMinus(bulk.get().relativeUncertainty())
-                    + ", "
-                    + bulk.get().origin().words()));
-    facts.add(
-        new SheetPage.Fact(
-            "Into the molds",
-            numbers.millilitres(sheet.freshMl().value()),
-            Lengths.plusMinus(sheet.freshMl().relativeUncertainty())
-                + "; fresh density "
-                + numbers.number(sheet.exact().freshGPerMl(), 2)
-                + " g/ml; waste and residue come on top"));
-    facts.add(
-        new SheetPage.Fact(
-            "Pot life today",
-            numbers.number(sheet.potLifeMin(), 0) + " min",
-            "at the room's temperature, with a usual activation energy; your own set times narrow"
-                + " it"));
-    facts.add(
-        new SheetPage.Fact(
-            "Demold from", numbers.number(sheet.demoldFromH(), 1) + " h", "after covering"));
-    return facts;
   }
 
   private List<String> warnings(CastSheet sheet) {

@@ -136,6 +136,29 @@ class DrawingBoardTest {
         .isEqualTo(422);
   }
 
+  /** A stack of a cylinder and a frustum: πr²h and πh/3(R²+Rr+r²), elementary geometry. */
+  @Test
+  void aStackOfUnlikeShapesIsDrawnAndComesBackInTheForm() {
+    Map<String, String> stacked = cup();
+    stacked.put("outer_stack", "40 round 90\n70 polygon 8 92\n100 round 100");
+    stacked.put("cavity_stack", "30 round 74\n90 round 80");
+    HttpResponse<String> saved = visitor.post("/board/vessel/new", "/board/vessel/new", stacked);
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    assertThat(current().body().outer().solid().kneesMm()).containsExactly(0.0, 40.0, 70.0, 100.0);
+    double cavity = Math.PI * 37 * 37 * 30 + Math.PI * 60 / 3 * (40 * 40 + 40 * 37 + 37 * 37);
+    assertThat(current().body().cavity().solid().volumeMl())
+        .isCloseTo(cavity / 1000, org.assertj.core.api.Assertions.within(1e-6));
+    Document edit = visitor.page("/board/vessel/harbour-cup/edit");
+    assertThat(edit.select("#outer_stack").text().split("\\R")).contains("70 polygon 8 92 0");
+    stacked.put("outer_stack", "40 round 90\n70 blob 92\n100 round 100");
+    HttpResponse<String> wrong = visitor.post("/board/vessel/new", "/board/vessel/new", stacked);
+    assertThat(wrong.statusCode()).isEqualTo(422);
+    assertThat(wrong.body()).contains("line 2 of the stack cannot be read").contains("70 blob 92");
+    stacked.put("outer_stack", "40 round 90\n80 round 100");
+    assertThat(visitor.post("/board/vessel/new", "/board/vessel/new", stacked).body())
+        .contains("the stack ends at 80.0 mm and the height is 100.0 mm");
+  }
+
   @Test
   void twoWhoEditTheSameVesselSeeBothAndNothingIsOverwritten() {
     visitor.post("/board/vessel/new", "/board/vessel/new", cup());

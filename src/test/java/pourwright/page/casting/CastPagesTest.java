@@ -164,6 +164,7 @@ class CastPagesTest {
     assertThat(visitor.page("/casting/molds").text()).contains("the card's figure (house)");
     String mold = visitor.page("/casting/molds").select("#mold option").eachAttr("value").get(0);
     for (int casts : new int[] {20, 24, 31}) {
+      mold = visitor.page("/casting/molds").select("#mold option").eachAttr("value").get(0);
       HttpResponse<String> retired =
           visitor.post(
               "/casting/molds",
@@ -172,6 +173,7 @@ class CastPagesTest {
       assertThat(retired.statusCode()).as(retired.body()).isEqualTo(303);
     }
     assertThat(visitor.page("/casting/molds").text()).contains("24 casts, half were gone by then");
+    mold = visitor.page("/casting/molds").select("#mold option").eachAttr("value").get(0);
     HttpResponse<String> none =
         visitor.post(
             "/casting/molds",
@@ -354,6 +356,17 @@ class CastPagesTest {
         visitor.page(query + "&master_ml=249.097&density=1.1&waste=0&shrink=0.3&vessel=").text();
     double total = (1584 - 249.097) * 1.1;
     assertThat(text).contains(Math.round(total / 1.1) + " g").contains("99.70 mm");
+    String dear =
+        visitor
+            .page(
+                query
+                    + "&master_ml=249.097&density=1.1&waste=0&shrink=0.3&vessel="
+                    + "&price_kg=20&more=10&lasts=40&shore=20&sleeve=10")
+            .text();
+    double cost = total / 1000 * 20 + 10;
+    assertThat(dear)
+        .contains(String.format(java.util.Locale.ROOT, "%.2f each", cost / 40))
+        .contains("Bulges at its foot by");
     assertThat(visitor.get(query + "&master_ml=2000&vessel=").body())
         .contains("the master is larger than the box");
     assertThat(visitor.page("/board").select("a[href=/board/silicone]")).hasSize(1);

@@ -90,7 +90,7 @@ class CastingBenchTest {
     assertThat(kept).contains("water_g", "set_min", "demold_h", "demold_judged_count");
     assertThat(kept).contains("defect_chip_count");
     List<Timer> timers = open.studio.look(b -> b.timers().of(subject));
-    assertThat(timers).hasSize(1);
+    assertThat(timers).singleElement().satisfies(t -> assertThat(t.answeredAt()).isNotNull());
     assertThat(visitor.page(cast).text()).contains("This cast is finished");
   }
 
@@ -112,6 +112,7 @@ class CastingBenchTest {
     Subject subject = Subject.of(Subject.Kind.BATCH, id);
     List<Reading> readings = open.studio.look(b -> b.readings().of(subject));
     assertThat(readings)
+        .filteredOn(r -> r.quantity().equals("water_g"))
         .singleElement()
         .satisfies(r -> assertThat(r.value()).isBetween(113.39, 113.40));
     List<RecordedStep> steps = open.studio.look(b -> b.batches().steps(id));
