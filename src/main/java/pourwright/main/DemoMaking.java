@@ -166,6 +166,7 @@ final class DemoMaking {
 
   private void demold(long batch, String vessel, int count, ResolvedCandle candle) {
     record(batch, "demold", Amounts.NONE, null);
+    DemoDefects.record(history, batch, vessel);
     int broken = history.random().nextInt(18) == 0 ? 1 : 0;
     List<Piece> pieces =
         history

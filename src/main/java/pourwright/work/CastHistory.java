@@ -13,6 +13,7 @@ import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
 import pourwright.batch.PlannedAmount;
 import pourwright.batch.RecordedStep;
+import pourwright.card.Card;
 import pourwright.cast.Defect;
 import pourwright.cast.DefectCauses;
 import pourwright.cast.DemoldWindow;
@@ -60,12 +61,13 @@ public final class CastHistory {
   /** Reads the newest finished casts. */
   public static CastHistory of(Books books) {
     Map<Long, Map<String, Double>> readings = readings(books);
+    Names names = new Names(books);
     List<Cast> casts = new ArrayList<>();
     for (Batch batch : books.batches().list(BatchKind.CAST, null, CASTS_MOST).items()) {
       if (!batch.isRunning()) {
         Map<String, Double> own = readings.getOrDefault(batch.id(), Map.of());
         List<RecordedStep> steps = books.batches().steps(batch.id());
-        casts.add(new Cast(batch, own, conditions(batch, own, steps)));
+        casts.add(new Cast(batch, own, conditions(batch, own, steps, names)));
       }
     }
     return new CastHistory(List.copyOf(casts));
@@ -94,12 +96,15 @@ public final class CastHistory {
   }
 
   private static Set<String> conditions(
-      Batch batch, Map<String, Double> readings, List<RecordedStep> steps) {
+      Batch batch, Map<String, Double> readings, List<RecordedStep> steps, Names names) {
     Set<String> held = new HashSet<>();
-    held.add("mix " + batch.plan().card());
+    held.add("mix " + names.of(Drawers.MIX, batch.plan().card()));
     for (BatchPlan.Makes makes : batch.plan().makes()) {
       String mold = makes.mold();
-      held.add(mold == null ? "vessel " + makes.design() : "mold " + mold);
+      held.add(
+          mold == null
+              ? "vessel " + names.of(Drawers.VESSEL, makes.design())
+              : names.of(Drawers.MOLD, mold));
     }
     for (RecordedStep step : steps) {
       Double celsius = step.temperatureC();
@@ -111,7 +116,7 @@ public final class CastHistory {
       }
       step.used().stream()
           .filter(u -> u.lot() != null)
-          .forEach(u -> held.add(u.material() + " of lot no. " + u.lot()));
+          .forEach(u -> held.add(names.lot(u)));
     }
     water(batch, readings.get("water_g")).ifPresent(held::add);
     Double judged = readings.get("demold_judged_count");
@@ -119,6 +124,41 @@ public final class CastHistory {
       held.add(judged < 0 ? "demolded too early" : "demolded too late");
     }
     return held;
+  }
+
+  /** Names as they are read, each looked up once. */
+  private static final class Names {
+    private final Books books;
+    private final Map<String, String> known = new HashMap<>();
+
+    Names(Books books) {
+      this.books = books;
+    }
+
+    String of(Drawer<? extends Card> drawer, String code) {
+      return known.computeIfAbsent(
+          drawer.name() + "/" + code,
+          k -> books.cards().current(drawer, code).map(c -> c.body().name()).orElse(code));
+    }
+
+    String lot(RecordedStep.Used used) {
+      return known.computeIfAbsent(
+          "lot/" + used.lot(),
+          k -> {
+            String material =
+                books
+                    .cards()
+                    .current(Drawers.MATERIAL, used.material())
+                    .map(c -> c.body().name())
+                    .orElse(used.material());
+            Long lot = used.lot();
+            String code =
+                lot == null
+                    ? ""
+                    : books.lots().shelf(lot).map(s -> s.lot().code()).orElse(lot.toString());
+            return material + " of lot no. " + code;
+          });
+    }
   }
 
   private static Optional<String> water(Batch batch, @Nullable Double used) {

@@ -133,14 +133,23 @@ public final class MoldCare {
     return Drawers.book(books).all(Mold.class).stream().map(care::kind).toList();
   }
 
-  /** Casts that a mold of a card is expected to last: its card's figure, or as those that failed. */
-  public static int life(Books books, Mold mold) {
-    if (retired(books, mold).size() < FAILED_MIN) {
-      return mold.lifeCasts();
+  /**
+   * Casts that molds last by those that failed, by code; cards of which too few failed are left
+   * out, theirs is the card's figure. One statement where nothing failed yet.
+   */
+  public static Map<String, Integer> lives(Books books) {
+    Map<String, Integer> failed = new HashMap<>();
+    books.readings().list(RETIRED, null, PAGE).items().stream()
+        .map(r -> r.subject().id())
+        .forEach(id -> failed.merge(id, 1, Integer::sum));
+    if (failed.values().stream().noneMatch(n -> n >= FAILED_MIN)) {
+      return Map.of();
     }
-    MoldCare care = new MoldCare(books);
-    care.read(Instant.EPOCH);
-    return care.kind(mold).life();
+    Map<String, Integer> lives = new HashMap<>();
+    all(books, Instant.EPOCH).stream()
+        .filter(k -> k.median() != null)
+        .forEach(k -> lives.put(k.mold().code(), k.life()));
+    return lives;
   }
 
   /** Molds of a kind that a number of pieces takes. */

@@ -29,7 +29,7 @@ public final class OwnCasts {
   public static final String WATER = "water_total_g";
 
   /** Newest readings that are looked at; a mix changes with its sacks. */
-  private static final int LATEST = 60;
+  private static final int LATEST = 30;
 
   private OwnCasts() {}
 

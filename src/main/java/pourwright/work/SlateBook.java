@@ -44,6 +44,7 @@ public final class SlateBook {
   private final Map<String, StockValue> looked = new HashMap<>();
   private final Set<String> designs = new TreeSet<>();
   private @Nullable RecordedMinutes minutes;
+  private @Nullable Map<String, Integer> lives;
 
   /** A way to sell, its key, its terms, and the share of the shop price that is asked there. */
   public record Terms(String name, String key, Channel channel, double ofShopPrice) {}
@@ -128,6 +129,16 @@ public final class SlateBook {
   /** Margin of price that a suggested price leaves. House: 35 %. */
   public double margin() {
     return Math.min(0.8, setting("slate.margin", 0.35));
+  }
+
+  /** Read once for all candles. */
+  private Map<String, Integer> lives() {
+    Map<String, Integer> known = lives;
+    if (known == null) {
+      known = MoldCare.lives(books);
+      lives = known;
+    }
+    return known;
   }
 
   /** What making one mold cost, spread over its life. House: 35. */
@@ -236,7 +247,7 @@ public final class SlateBook {
     double life =
         mold == null
             ? Mold.LIFE_CASTS
-            : MoldCare.life(books, mold) * mold.piecesPerCast();
+            : lives().getOrDefault(mold.code(), mold.lifeCasts()) * (double) mold.piecesPerCast();
     String moldKey = "slate.mold." + (mold == null ? candle.vessel().code() : mold.code());
     return new Slate.Inputs(
         materials,

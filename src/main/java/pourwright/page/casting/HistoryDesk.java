@@ -52,8 +52,12 @@ final class HistoryDesk {
                         d == defect))
             .toList();
     List<DefectCauses.Finding> findings = history.look(defect);
-    List<DefectsPage.Row> rows = findings.stream().limit(12).map(this::row).toList();
     long cases = history.with(defect);
+    // an odds ratio of no cases at all is a number without a meaning
+    List<DefectsPage.Row> rows =
+        cases < DefectCauses.CASES_MIN
+            ? List.of()
+            : findings.stream().limit(12).map(this::row).toList();
     String said =
         cases < DefectCauses.CASES_MIN
             ? cases + " of " + history.size() + " casts had it: too few to say anything."

@@ -132,7 +132,7 @@ final class SheetDesk {
     }
     lines.add(
         new SheetPage.Line("All together", numbers.grams(sheet.amounts().totalG(), step), ""));
-    String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + " castings";
+    String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + (sheet.ask().pieces() == 1 ? " casting" : " castings");
     MixSplit split = sheet.split();
     String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
     return new SheetPage(title, lines, new SheetFacts(desk).of(sheet), warnings(sheet), asked, rest(sheet), all);
