@@ -13,6 +13,8 @@ import pourwright.quantity.Check;
  *     exists
  * @param leftoverOnly true for a small mold that is only filled with the rest of a mix
  * @param note anything worth reading
+ * @param pieceValue what a piece of it is worth when the rest of a mix could fill it, in the
+ *     studio's money; null where she said nothing
  */
 public record Mold(
     String code,
@@ -22,10 +24,24 @@ public record Mold(
     int piecesPerCast,
     int lifeCasts,
     boolean leftoverOnly,
-    @Nullable String note)
+    @Nullable String note,
+    @Nullable Double pieceValue)
     implements Card {
   /** House estimate where no mold of the kind has failed yet. */
   public static final int LIFE_CASTS = 50;
+
+  /** Without a value of its piece. */
+  public Mold(
+      String code,
+      String name,
+      String vessel,
+      int count,
+      int piecesPerCast,
+      int lifeCasts,
+      boolean leftoverOnly,
+      @Nullable String note) {
+    this(code, name, vessel, count, piecesPerCast, lifeCasts, leftoverOnly, note, null);
+  }
 
   /** Checks the counts. */
   public Mold {
@@ -34,11 +50,15 @@ public record Mold(
     Check.between("count", count, 0, 1000);
     Check.between("pieces_per_cast", piecesPerCast, 1, 1000);
     Check.between("life_casts", lifeCasts, 1, 100_000);
+    if (pieceValue != null) {
+      Check.between("piece_value", pieceValue, 0, 100_000);
+    }
   }
 
   /** The same kind with another number of them. */
   public Mold withCount(int molds) {
-    return new Mold(code, name, vessel, molds, piecesPerCast, lifeCasts, leftoverOnly, note);
+    return new Mold(
+        code, name, vessel, molds, piecesPerCast, lifeCasts, leftoverOnly, note, pieceValue);
   }
 
   @Override

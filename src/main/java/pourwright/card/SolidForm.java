@@ -9,8 +9,8 @@ import pourwright.shape.Outline;
 import pourwright.shape.Solid;
 
 /**
- * A body between two outlines, of one outline along a free profile, or of a stack of unlike ones, as
- * it is written.
+ * A body between two outlines, of one outline along a free profile, or of a stack of unlike ones,
+ * as it is written.
  *
  * @param bottom the lower outline; of a profile, the outline at scale 1
  * @param top the upper outline, null where it is the same or where there is a profile
@@ -27,8 +27,7 @@ public record SolidForm(
    * @param profile levels from the bottom up; empty for none
    * @param stack unlike outlines above the bottom one, from the bottom up; null for none
    */
-  public record Shaping(
-      double twistDegrees, List<Level> profile, @Nullable List<Storey> stack) {
+  public record Shaping(double twistDegrees, List<Level> profile, @Nullable List<Storey> stack) {
     /** Checks the twist and copies. */
     public Shaping {
       double most = Solid.TWIST_MAX_DEGREES;
@@ -36,8 +35,7 @@ public record SolidForm(
       profile = List.copyOf(profile);
       stack = stack == null ? null : List.copyOf(stack);
       if (stack != null && !stack.isEmpty() && !profile.isEmpty()) {
-        throw new OutOfRange(
-            "stack", "a profile and a stack are both given", "give one of them");
+        throw new OutOfRange("stack", "a profile and a stack are both given", "give one of them");
       }
     }
 

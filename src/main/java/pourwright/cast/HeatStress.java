@@ -39,6 +39,11 @@ public final class HeatStress {
       return strengthMPa / perK();
     }
 
+    /** Steady difference from face to face at which the stress reaches a strength, in K. */
+    public double steadyLimitK(double strengthMPa) {
+      return 2 * suddenLimitK(strengthMPa);
+    }
+
     /**
      * MPa at the outer face of a round wall that is hotter inside. Source: Timoshenko, thick
      * cylinder, from memory.

@@ -7,8 +7,8 @@ import pourwright.quantity.Check;
 import pourwright.quantity.Sourced;
 
 /**
- * What a maker's own casts of a mix say: its fresh density by a weighed cup (ASTM C138's form), what
- * bucket and tools keep, and the water she really used where she mixes to consistency.
+ * What a maker's own casts of a mix say: its fresh density by a weighed cup (ASTM C138's form),
+ * what bucket and tools keep, and the water she really used where she mixes to consistency.
  *
  * @param casts how many were looked at
  * @param freshGPerMl fresh density; null while fewer than {@link #CASTS_MIN} were weighed

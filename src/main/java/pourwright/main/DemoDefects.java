@@ -9,9 +9,9 @@ import pourwright.work.Reading;
 import pourwright.work.Subject;
 
 /**
- * What was seen on the invented castings: bug holes mostly in the long Troughs, a chip now and then,
- * and a weighed cup of the mix every few casts. Told by the number of the cast, so that the rest of
- * the history stays as it is.
+ * What was seen on the invented castings: bug holes mostly in the long Troughs, a chip now and
+ * then, and a weighed cup of the mix every few casts. Told by the number of the cast, so that the
+ * rest of the history stays as it is.
  */
 final class DemoDefects {
   private static final double BUG_HOLES_LONG = 0.55;

@@ -114,9 +114,7 @@ public final class CastHistory {
       if (celsius != null && celsius <= COLD_C) {
         held.add("15 °C or colder");
       }
-      step.used().stream()
-          .filter(u -> u.lot() != null)
-          .forEach(u -> held.add(names.lot(u)));
+      step.used().stream().filter(u -> u.lot() != null).forEach(u -> held.add(names.lot(u)));
     }
     water(batch, readings.get("water_g")).ifPresent(held::add);
     Double judged = readings.get("demold_judged_count");

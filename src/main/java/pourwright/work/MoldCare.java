@@ -251,7 +251,9 @@ public final class MoldCare {
         mold.count() == 0 ? 0 : pace / mold.count());
   }
 
-  /** Numbers run on from the first mold to the latest spare; those of worn-out ones are left out. */
+  /**
+   * Numbers run on from the first mold to the latest spare; those of worn-out ones are left out.
+   */
   private static TreeSet<Integer> alive(Mold mold, List<Reading> retired) {
     TreeSet<Integer> alive = new TreeSet<>();
     for (int n = 1; n <= mold.count() + retired.size(); n++) {

@@ -39,7 +39,9 @@ public final class PlasterGate {
         .anyMatch(c -> isPlaster(books, c.body().mix()));
   }
 
-  /** What a candle of plaster lacks for a flame; nothing for all others, or when it was measured. */
+  /**
+   * What a candle of plaster lacks for a flame; nothing for all others, or when it was measured.
+   */
   public static Optional<String> lacks(Books books, String candle) {
     Optional<CardVersion<CandleDesign>> card = books.cards().current(Drawers.CANDLE, candle);
     return card.filter(c -> isPlaster(books, c.body().mix()))
@@ -66,9 +68,7 @@ public final class PlasterGate {
     int count = request.candles().stream().mapToInt(BeginPour.Of::count).sum();
     return request.forTest() && count <= TEST_MOST
         ? Optional.empty()
-        : request.candles().stream()
-            .flatMap(c -> lacks(books, c.candle()).stream())
-            .findFirst();
+        : request.candles().stream().flatMap(c -> lacks(books, c.candle()).stream()).findFirst();
   }
 
   /** Whether a vessel was cast of plaster although the candle's card says another mix. */

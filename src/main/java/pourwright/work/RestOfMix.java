@@ -19,7 +19,8 @@ public final class RestOfMix {
 
   /**
    * The molds that stand free for a rest: those kept for rests, or all of them, less those of casts
-   * under way. Each piece is worth one; of equally many pieces the filling that uses most wins.
+   * under way. Each piece is worth what its mold's card says, one where it says nothing; of
+   * fillings worth the same the one that uses most wins.
    *
    * @param volumeMl what is left, in ml
    * @param smallOnly only molds kept for the rest of a mix
@@ -43,7 +44,8 @@ public final class RestOfMix {
         int pieces = mold.count() * mold.piecesPerCast() - busy.getOrDefault(mold.code(), 0);
         double each = book.vessel(mold.vessel()).mixMl().value();
         if (pieces > 0) {
-          free.add(new Leftover.Mold(mold.name(), each, pieces, 1));
+          Double worth = mold.pieceValue();
+          free.add(new Leftover.Mold(mold.name(), each, pieces, worth == null ? 1 : worth));
         }
       }
     }

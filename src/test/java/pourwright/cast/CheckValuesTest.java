@@ -215,6 +215,7 @@ class CheckValuesTest {
     assertThat(Wall.MORTAR.suddenMPa(20)).isCloseTo(6.25, within(1e-9));
     assertThat(Wall.MORTAR.steadyMPa(20)).isCloseTo(3.125, within(1e-9));
     assertThat(Wall.MORTAR.suddenLimitK(2.5)).isCloseTo(8, within(1e-9));
+    assertThat(Wall.MORTAR.steadyLimitK(2.5)).isCloseTo(16, within(1e-9));
   }
 
   /** 49: Timoshenko's thick cylinder, from memory. */

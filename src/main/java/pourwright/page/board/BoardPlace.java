@@ -57,7 +57,7 @@ public final class BoardPlace implements Place {
   public void addTo(RoutesConfig routes) {
     routes.get(path(), this::show);
     new CardRoutes<>(desk, new VesselDesk(desk)).addTo(routes);
-    new CardRoutes<>(desk, new MoldDesk()).addTo(routes);
+    new CardRoutes<>(desk, new MoldDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new MixDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new FinishDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new CandleDesk(desk)).addTo(routes);

@@ -109,11 +109,16 @@ public record Drawing(
 
     /** A level dimension line with a figure above it. */
     Pen level(double fromX, double toX, double y, String text) {
+      return level(fromX, toX, y, text, 0.5);
+    }
+
+    /** The same with the figure at a share of the line, where something crosses its middle. */
+    Pen level(double fromX, double toX, double y, String text, double share) {
       double tick = letter / 2;
       line("d-dim", new Point(fromX, y), new Point(toX, y));
       line("d-dim", new Point(fromX, y - tick), new Point(fromX, y + tick));
       line("d-dim", new Point(toX, y - tick), new Point(toX, y + tick));
-      return word(new Point((fromX + toX) / 2, y + tick), "middle", text);
+      return word(new Point(fromX + share * (toX - fromX), y + tick), "middle", text);
     }
 
     /** An upright dimension line with a figure beside it. */

@@ -8,12 +8,19 @@ import java.util.Optional;
 import pourwright.card.CardBook;
 import pourwright.card.Mold;
 import pourwright.card.Vessel;
+import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 
 /** Molds as a form. */
 final class MoldDesk implements CardDesk<Mold> {
+  private final Lengths numbers;
+
+  MoldDesk(Desk desk) {
+    this.numbers = new Lengths(desk);
+  }
+
   @Override
   public Drawer<Mold> drawer() {
     return Drawers.MOLD;
@@ -38,6 +45,9 @@ final class MoldDesk implements CardDesk<Mold> {
             Entry.number("life_casts", "Casts it is expected to last", "")
                 .hint("House: 50. No standard number exists; count yours."),
             Entry.choice("leftover_only", "Use", uses()),
+            Entry.number("piece_value", "What a piece is worth", "")
+                .hint("In your money: the rest of a mix fills what is worth most.")
+                .mayBeLeftOut(),
             Entry.area("note", "Note", "")));
   }
 
@@ -63,6 +73,8 @@ final class MoldDesk implements CardDesk<Mold> {
     written.put("pieces_per_cast", String.valueOf(mold.piecesPerCast()));
     written.put("life_casts", String.valueOf(mold.lifeCasts()));
     written.put("leftover_only", mold.leftoverOnly() ? "yes" : "no");
+    Double worth = mold.pieceValue();
+    written.put("piece_value", worth == null ? "" : numbers.number(worth));
     String note = mold.note();
     written.put("note", note == null ? "" : note);
     return written;
@@ -77,6 +89,8 @@ final class MoldDesk implements CardDesk<Mold> {
     Optional<Integer> life = form.count("life_casts", "the casts it lasts", 1, 100_000);
     Optional<String> use =
         form.choice("leftover_only", "its use", new ArrayList<>(uses().keySet()));
+    Optional<Double> worth =
+        numbers.readNumberIfThere(form, "piece_value", "what a piece is worth");
     if (!form.ok() || count.isEmpty() || pieces.isEmpty() || life.isEmpty() || use.isEmpty()) {
       return Optional.empty();
     }
@@ -90,6 +104,7 @@ final class MoldDesk implements CardDesk<Mold> {
             pieces.get(),
             life.get(),
             use.get().equals("yes"),
-            note.isEmpty() ? null : note));
+            note.isEmpty() ? null : note,
+            worth.orElse(null)));
   }
 }

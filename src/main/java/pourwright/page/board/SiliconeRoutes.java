@@ -85,8 +85,7 @@ final class SiliconeRoutes {
               density.orElse(1.1),
               ratio.orElse(0.1),
               waste.orElse(0.0) / 100);
-      List<Figure> figures =
-          written(parts, boxMl, master.orElse(0.0), shrink.orElse(0.0) / 100);
+      List<Figure> figures = written(parts, boxMl, master.orElse(0.0), shrink.orElse(0.0) / 100);
       addCost(form, parts, figures);
       addBulge(form, Math.min(length.get(), width.get()) / 2, height.get(), figures);
       return form.ok() ? figures : List.of();

@@ -63,8 +63,7 @@ final class StackLines {
       sizes.put(names.get(i - 2), number(words[i], line));
     }
     try {
-      return new SolidForm.Storey(
-          number(words[0], line), new OutlineForm(form, sizes, List.of()));
+      return new SolidForm.Storey(number(words[0], line), new OutlineForm(form, sizes, List.of()));
     } catch (OutOfRange e) {
       throw new OutOfRange("stack", "line " + line + ": " + e.sentence(), e.hint());
     }
@@ -86,7 +85,8 @@ final class StackLines {
   }
 
   /** The levels as they are typed; empty for none. */
-  static String write(List<SolidForm.Storey> storeys, java.util.function.DoubleFunction<String> number) {
+  static String write(
+      List<SolidForm.Storey> storeys, java.util.function.DoubleFunction<String> number) {
     StringBuilder lines = new StringBuilder();
     for (SolidForm.Storey storey : storeys) {
       OutlineForm outline = storey.outline();

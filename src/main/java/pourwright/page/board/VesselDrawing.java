@@ -60,11 +60,30 @@ final class VesselDrawing {
         -cavity.radiusMm(Math.PI, 0),
         cavity.radiusMm(0, 0),
         base + pen.letter(),
-        mm.apply(cavity.radiusMm(Math.PI, 0) + cavity.radiusMm(0, 0)));
+        mm.apply(cavity.radiusMm(Math.PI, 0) + cavity.radiusMm(0, 0)),
+        beside(lines, cavity));
     pen.upright(-half - gap, 0, height, mm.apply(height), false);
     pen.upright(half + gap, base, height, mm.apply(cavity.heightMm()), true);
     pen.upright(half + gap, 0, base, mm.apply(base), true);
     return pen.drawn("Section of " + name + " along its length, to scale");
+  }
+
+  /** Where the figure of the cavity's foot stands clear of the wicks, as a share of its width. */
+  private static double beside(Lines lines, Solid cavity) {
+    double left = -cavity.radiusMm(Math.PI, 0);
+    double width = cavity.radiusMm(0, 0) - left;
+    double best = 0.5;
+    double most = 0;
+    for (double share : new double[] {0.5, 0.25, 0.75, 0.38}) {
+      double x = left + share * width;
+      double clear =
+          lines.wicks.stream().mapToDouble(w -> Math.abs(w.xMm() - x)).min().orElse(width);
+      if (clear > most + 1e-9) {
+        most = clear;
+        best = share;
+      }
+    }
+    return best;
   }
 
   private void drawLine(Drawing.Pen pen, double fill, String text, boolean left) {

@@ -8,6 +8,7 @@ import pourwright.card.CardBook;
 import pourwright.card.Drawn;
 import pourwright.card.ResolvedCandle;
 import pourwright.card.Vessel;
+import pourwright.cast.HeatStress;
 import pourwright.page.Desk;
 import pourwright.page.board.VesselPage.Figure;
 import pourwright.pour.Fill;
@@ -20,6 +21,9 @@ import pourwright.work.WickPlaces;
 /** Makes the pages of vessels and candles from their cards. */
 final class VesselView {
   /** Typical hardened density, in g/ml, where no casting was weighed. */
+  /** Typical tensile strength of mortar, in MPa; from memory. */
+  private static final double TENSILE_MPA = 2.5;
+
   private static final double HARDENED_G_PER_ML = 2.0;
 
   /** Typical density of set wax, in g/ml. */
@@ -112,6 +116,15 @@ final class VesselView {
             degrees(hollow.balance(HARDENED_G_PER_ML, SET_WAX_G_PER_ML, fill)),
             degrees(hollow.balance(HARDENED_G_PER_ML, SET_WAX_G_PER_ML, left)) + " burnt down",
             "typical densities; the candle standards tilt by 10°"));
+    figures.add(
+        new Figure(
+            "A sudden difference it bears",
+            lengths.number(HeatStress.Wall.MORTAR.suddenLimitK(TENSILE_MPA), 0) + " K",
+            lengths.number(HeatStress.Wall.MORTAR.steadyLimitK(TENSILE_MPA), 0)
+                + " K where it comes slowly",
+            "typical mortar, before it may crack; a gram of water left in the wall makes "
+                + lengths.number(HeatStress.steamLitresPerGram(100), 1)
+                + " l of steam"));
     figures.add(
         new Figure(
             "Faces to seal",

@@ -126,8 +126,7 @@ final class MoldsDesk {
   private static String cost(MoldCare.Kind kind, SlateBook slate) {
     double one = slate.moldCost(kind.mold().code());
     double each = Silicone.costOfPiece(one, kind.life() * (double) kind.mold().piecesPerCast());
-    return String.format(
-        Locale.ROOT, "%.2f %s, %.2f a piece", one, slate.currency(), each);
+    return String.format(Locale.ROOT, "%.2f %s, %.2f a piece", one, slate.currency(), each);
   }
 
   private String origin(MoldCare.Kind kind) {

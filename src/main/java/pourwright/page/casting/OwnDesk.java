@@ -49,14 +49,7 @@ final class OwnDesk {
     int slash = mold.indexOf('/');
     double number = Integer.parseInt(mold.substring(slash + 1));
     return new Reading(
-        0,
-        subject(batch),
-        MoldCare.FILLED,
-        number,
-        desk.now(),
-        null,
-        mold.substring(0, slash),
-        0);
+        0, subject(batch), MoldCare.FILLED, number, desk.now(), null, mold.substring(0, slash), 0);
   }
 
   private static Subject subject(Batch batch) {
@@ -101,8 +94,7 @@ final class OwnDesk {
     if (!List.of(CastWalk.RANGE_WATER, CastWalk.REST_WATER).contains(step.key())) {
       return;
     }
-    double water =
-        desk.studio().look(b -> OwnCasts.weighed(b, Drawers.book(b), batch)).waterG();
+    double water = desk.studio().look(b -> OwnCasts.weighed(b, Drawers.book(b), batch)).waterG();
     if (water > 0) {
       Reading total = Reading.fresh(subject(batch), OwnCasts.WATER, water, desk.now());
       Act follow = new Act(act.by(), act.requestKey() + "-w", "");

@@ -13,7 +13,9 @@ import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceStep;
 import pourwright.card.CardBook;
+import pourwright.card.Vessel;
 import pourwright.cast.Drying;
+import pourwright.cast.Grit;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
@@ -34,6 +36,14 @@ import pourwright.work.Subject;
 final class PiecesDesk {
   private static final String TEMPLATE = "casting/pieces.jte";
   private static final int MOST = 120;
+
+  /** House: papers in their order, each about half as coarse as the one before. */
+  private static final List<Integer> GRITS = List.of(80, 150, 240, 400);
+
+  /** Diffusivities of water in mortar, from memory. */
+  private static final double FAST_M2_PER_S = 1e-10;
+
+  private static final double SLOW_M2_PER_S = 1e-11;
 
   private final Desk desk;
   private final Lengths numbers;
@@ -78,7 +88,43 @@ final class PiecesDesk {
     byCast.forEach((title, pieces) -> groups.add(group(title, pieces)));
     String title = bay.words().substring(0, 1).toUpperCase(Locale.ROOT) + bay.words().substring(1);
     return new PiecesPage(
-        title, bay.state(), form, groups, bay.acts(), cautions(bay), sealers(bay, book));
+        title,
+        bay.state(),
+        form,
+        groups,
+        bay.acts(),
+        cautions(bay),
+        sealers(bay, book),
+        bay == Bay.GREEN ? GRITS.stream().map(this::grain).toList() : List.of(),
+        bay == Bay.HARDENED ? drying(book, byCast) : List.of());
+  }
+
+  /** How coarse a sheet of paper is: the two scales part above 220. */
+  private String grain(int number) {
+    return "P"
+        + number
+        + ", "
+        + numbers.number(new Grit(Grit.Scale.P, number).micrometres())
+        + " µm";
+  }
+
+  /** From what a wall is thick; one line for each vessel. */
+  private List<String> drying(CardBook book, Map<String, List<Piece>> byCast) {
+    return byCast.values().stream()
+        .map(pieces -> pieces.get(0).vesselDesign())
+        .distinct()
+        .flatMap(code -> book.all(Vessel.class).stream().filter(v -> v.code().equals(code)))
+        .map(
+            v -> {
+              double wall = Math.max(1, v.hollow().thinnestWall().mm());
+              return v.name()
+                  + ": "
+                  + numbers.number(Drying.daysTo90Percent(wall, FAST_M2_PER_S), 0)
+                  + " to "
+                  + numbers.number(Drying.daysTo90Percent(wall, SLOW_M2_PER_S), 0)
+                  + " days until nine tenths have left its wall";
+            })
+        .toList();
   }
 
   private static Map<String, String> sealers(Bay bay, CardBook book) {

@@ -15,6 +15,8 @@ import pourwright.page.Form;
  * @param acts what may be recorded
  * @param cautions what to mind
  * @param sealers of a coat by code; empty where nothing is sealed or no sealer is in the books
+ * @param grits papers for sanding in their order; empty elsewhere
+ * @param drying how long walls take, a line a vessel; empty elsewhere
  */
 public record PiecesPage(
     String title,
@@ -23,7 +25,9 @@ public record PiecesPage(
     List<Group> groups,
     List<Act> acts,
     List<String> cautions,
-    Map<String, String> sealers) {
+    Map<String, String> sealers,
+    List<String> grits,
+    List<String> drying) {
 
   /** Whether a piece is ticked: as it was sent; at first those of one cast, if no other is here. */
   public boolean isTicked(Tick tick) {

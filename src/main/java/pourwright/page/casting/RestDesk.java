@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import pourwright.card.CardBook;
 import pourwright.card.MixCard;
+import pourwright.card.Mold;
 import pourwright.cast.Leftover;
 import pourwright.cast.OwnHands;
 import pourwright.page.Desk;
@@ -74,9 +75,11 @@ final class RestDesk {
           numbers.millilitres(ml)
               + " are left; the molds take "
               + numbers.millilitres(filling.usedMl())
-              + (filling.proven()
-                  ? ". No filling gives more pieces."
-                  : ". A better one may exist.");
+              + (!filling.proven()
+                  ? ". A better one may exist."
+                  : book.all(Mold.class).stream().anyMatch(m -> m.pieceValue() != null)
+                      ? ". No filling is worth more by your molds' cards."
+                      : ". No filling gives more pieces.");
       return new RestPage(form, mixes, true, lines, over);
     } catch (OutOfRange e) {
       form.complain("left_g", e.sentence() + ": " + e.hint() + ".");

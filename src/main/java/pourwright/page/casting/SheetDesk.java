@@ -132,10 +132,16 @@ final class SheetDesk {
     }
     lines.add(
         new SheetPage.Line("All together", numbers.grams(sheet.amounts().totalG(), step), ""));
-    String title = sheet.mix().card().name() + " for " + sheet.ask().pieces() + (sheet.ask().pieces() == 1 ? " casting" : " castings");
+    SheetFacts facts = new SheetFacts(desk);
+    String title =
+        sheet.mix().card().name()
+            + " for "
+            + sheet.ask().pieces()
+            + (sheet.ask().pieces() == 1 ? " casting" : " castings");
     MixSplit split = sheet.split();
     String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
-    return new SheetPage(title, lines, new SheetFacts(desk).of(sheet), warnings(sheet), asked, rest(sheet), all);
+    return new SheetPage(
+        title, lines, facts.of(sheet), facts.more(sheet), warnings(sheet), asked, rest(sheet), all);
   }
 
   /** What the waste leaves over, less what stays in the bucket: before it is mixed. */

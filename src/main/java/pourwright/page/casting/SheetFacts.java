@@ -3,10 +3,12 @@ package pourwright.page.casting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pourwright.cast.Drying;
 import pourwright.cast.Gypsum;
 import pourwright.cast.MixHeat;
 import pourwright.cast.MixVolumes;
 import pourwright.cast.OwnHands;
+import pourwright.cast.Paste;
 import pourwright.cast.Paste.Abrams;
 import pourwright.material.Property;
 import pourwright.page.Desk;
@@ -16,6 +18,10 @@ import pourwright.work.CastSheet;
 
 /** Figures beside a mix sheet: ratios, volumes, temperature, times, and what her own casts say. */
 final class SheetFacts {
+  private static final double HALF_HUMID = 0.5;
+  private static final double BREEZE_KM_PER_H = 10;
+  private static final double REACTED = 0.7;
+
   private final Desk desk;
   private final Lengths numbers;
 
@@ -59,9 +65,7 @@ final class SheetFacts {
                 + "; fresh density "
                 + numbers.number(sheet.exact().freshGPerMl(), 2)
                 + " g/ml; waste and residue come on top"));
-    scoops(sheet, facts);
     hands(sheet, facts);
-    physics(sheet, facts);
     facts.add(
         new SheetPage.Fact(
             "Pot life today",
@@ -71,6 +75,15 @@ final class SheetFacts {
     facts.add(
         new SheetPage.Fact(
             "Demold from", numbers.number(sheet.demoldFromH(), 1) + " h", "after covering"));
+    return facts;
+  }
+
+  /** Figures for whoever wants to know more: worked out, none of them a promise. */
+  List<SheetPage.Fact> more(CastSheet sheet) {
+    List<SheetPage.Fact> facts = new ArrayList<>();
+    scoops(sheet, facts);
+    physics(sheet, facts);
+    water(sheet, facts);
     return facts;
   }
 
@@ -170,5 +183,41 @@ final class SheetFacts {
             "The wetter end is weaker by",
             numbers.number(100 * least, 0) + " to " + numbers.number(100 * most, 0) + " %",
             "Abrams' law in its three forms; portland only, a comparison and no strength"));
+  }
+
+  /** Where water goes: off a bare face, out of the wall again, through its pores. */
+  private void water(CastSheet sheet, List<SheetPage.Fact> facts) {
+    double room = sheet.ask().roomC();
+    double face = Drying.freshFaceKgPerM2H(Math.max(0, room), Math.max(0, room), HALF_HUMID, 0);
+    facts.add(
+        new SheetPage.Fact(
+            "A bare face loses",
+            numbers.number(face, 2) + " kg/m²h",
+            "in still air of 50 % humidity; in a wind of 10 km/h "
+                + numbers.number(
+                    Drying.freshFaceKgPerM2H(
+                        Math.max(0, room), Math.max(0, room), HALF_HUMID, BREEZE_KM_PER_H),
+                    2)
+                + ", and above 0.5 it wants a cover (Uno)"));
+    Double cement = sheet.driest().powder().cementFraction();
+    Double ratio = sheet.driest().waterToCement();
+    if (cement == null || ratio == null) {
+      return;
+    }
+    double cementG = cement * sheet.exact().powderG();
+    double leaves = Drying.evaporableG(sheet.exact().waterG(), cementG, REACTED);
+    if (leaves > 0) {
+      facts.add(
+          new SheetPage.Fact(
+              "Water that leaves again",
+              numbers.grams(leaves, 1),
+              "while it dries, if 70 % of a portland cement has reacted"));
+    }
+    double parted = Paste.hydrationForPartedPores(ratio);
+    facts.add(
+        new SheetPage.Fact(
+            "Pores part at",
+            parted > 1 ? "never" : numbers.number(100 * Math.max(0, parted), 0) + " % reacted",
+            "of a portland cement; before that they stay joined and the wall leaks"));
   }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
  * @param title mix and count
  * @param lines what is weighed
  * @param facts figures worth knowing
+ * @param more figures for whoever wants to know more
  * @param warnings what the trade would say
  * @param hidden the request, to begin the cast with
  * @param rest where the rest of this mix is looked at, or an empty string
@@ -18,6 +19,7 @@ public record SheetPage(
     String title,
     List<Line> lines,
     List<Fact> facts,
+    List<Fact> more,
     List<String> warnings,
     Map<String, String> hidden,
     String rest,

@@ -66,8 +66,10 @@ public final class PouringPlace implements Place {
 
   private PouringPage page(Form form) {
     return desk.studio()
-        .look(books -> new PouringPage(
-            purpose(), form, candles(books), running(books), PlasterGate.concerns(books)));
+        .look(
+            books ->
+                new PouringPage(
+                    purpose(), form, candles(books), running(books), PlasterGate.concerns(books)));
   }
 
   static Map<String, String> candles(Books books) {
@@ -109,7 +111,9 @@ public final class PouringPlace implements Place {
     Outcome<Batch> outcome =
         desk.studio()
             .beginPour
-            .run(act.get(), new BeginPour.Request(
+            .run(
+                act.get(),
+                new BeginPour.Request(
                     List.of(new BeginPour.Of(candle.get(), count.get())),
                     topUp.get() / 100.0,
                     null,

@@ -293,6 +293,17 @@ class CastPagesTest {
     assertThat(visitor.get("/casting/rest?mix=none&left_g=1").statusCode()).isEqualTo(422);
   }
 
+  /** A bollard that is worth more than any number of limpets that would fit beside. */
+  @Test
+  void aMoldWhosePieceIsWorthMoreIsFilledFirst() {
+    String edit = "/board/mold/bollard-mold/edit";
+    Map<String, String> worth = Map.of("piece_value", "100", "by", "AB", "leftover_only", "no");
+    assertThat(visitor.post(edit, edit, worth).statusCode()).isEqualTo(303);
+    assertThat(visitor.page(edit).select("#piece_value").val()).isEqualTo("100");
+    String fill = visitor.page("/casting/rest?mix=grey&left_g=900&which=all").text();
+    assertThat(fill).contains("Bollard mold").contains("worth more by your molds' cards");
+  }
+
   /** Elementary geometry: feet at 40 mm, three of them, carry 20 mm off the axis. */
   @Test
   void aLidIsPairedAndFeetMoveTheTippingEdge() {

@@ -41,8 +41,11 @@ class OwnCastsTest {
   /** Walks a cast to its end with one mold, and gives its path. */
   private String cast(int mold, Map<String, String> atTheEnd) {
     String cast =
-        visitor.post(SHEET, "/casting/start", Map.of("by", "AB")).headers()
-            .firstValue("Location").orElseThrow();
+        visitor
+            .post(SHEET, "/casting/start", Map.of("by", "AB"))
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
     for (int i = 0; i < 20; i++) {
       Document page = visitor.page(cast);
       if (page.selectFirst("form[action=" + cast + "/step]") == null) {
@@ -88,8 +91,11 @@ class OwnCastsTest {
   @Test
   void aCupThatCannotBeIsRefusedAndWhatWasTypedIsKept() {
     String cast =
-        visitor.post(SHEET, "/casting/start", Map.of("by", "AB")).headers()
-            .firstValue("Location").orElseThrow();
+        visitor
+            .post(SHEET, "/casting/start", Map.of("by", "AB"))
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
     for (int i = 0; i < 20 && visitor.page(cast).select("#cup_g").isEmpty(); i++) {
       visitor.post(cast, cast + "/step", Map.of("by", "AB"));
     }
@@ -108,8 +114,7 @@ class OwnCastsTest {
     assertThat(visitor.page(MOLDS).text()).contains("#1: 1, #2: 2, #3: 0");
     String worn = "bollard-mold/2";
     HttpResponse<String> retired =
-        visitor.post(
-            MOLDS, MOLDS + "/retire", Map.of("mold", worn, "casts", "", "by", "AB"));
+        visitor.post(MOLDS, MOLDS + "/retire", Map.of("mold", worn, "casts", "", "by", "AB"));
     assertThat(retired.statusCode()).as(retired.body()).isEqualTo(303);
     assertThat(molds()).isEqualTo(before - 1);
     assertThat(visitor.page(MOLDS).text()).contains("#1: 1, #3: 0");
@@ -122,7 +127,9 @@ class OwnCastsTest {
   @Test
   void whatAMoldCostIsSpreadOverItsLifeAndStandsOnTheSlate() {
     int life =
-        open.studio.look(b -> b.cards().current(Drawers.MOLD, "bollard-mold")).orElseThrow()
+        open.studio
+            .look(b -> b.cards().current(Drawers.MOLD, "bollard-mold"))
+            .orElseThrow()
             .body()
             .lifeCasts();
     Map<String, String> cost =
@@ -132,12 +139,15 @@ class OwnCastsTest {
     double asked = open.studio.look(b -> new SlateBook(b).moldCost("bollard-mold"));
     assertThat(asked).isEqualTo(life / 2);
     HttpResponse<String> wrong =
-        visitor.post(MOLDS, MOLDS + "/cost", Map.of("kind", "bollard-mold", "cost", "-1", "by", "AB"));
+        visitor.post(
+            MOLDS, MOLDS + "/cost", Map.of("kind", "bollard-mold", "cost", "-1", "by", "AB"));
     assertThat(wrong.statusCode()).isEqualTo(422);
   }
 
   private int molds() {
-    return open.studio.look(b -> b.cards().current(Drawers.MOLD, "bollard-mold")).orElseThrow()
+    return open.studio
+        .look(b -> b.cards().current(Drawers.MOLD, "bollard-mold"))
+        .orElseThrow()
         .body()
         .count();
   }

@@ -49,15 +49,27 @@ class PlasterGateTest {
                 "cement_fraction", Sourced.typical(0, 0)),
             ShelfLife.KEEPS,
             null));
-    MixCard grey = open.studio.look(b -> b.cards().current(Drawers.MIX, "grey")).orElseThrow().body();
+    MixCard grey =
+        open.studio.look(b -> b.cards().current(Drawers.MIX, "grey")).orElseThrow().body();
     MixCard.Ratio ratio = new MixCard.Ratio(MixCard.By.MASS, 1, 0.6);
     open.save(
         Drawers.MIX,
         "pure",
         new MixCard(
-            "pure", "Pure", "plaster", ratio, List.of(), grey.losses(), grey.times(), "white", null));
+            "pure",
+            "Pure",
+            "plaster",
+            ratio,
+            List.of(),
+            grey.losses(),
+            grey.times(),
+            "white",
+            null));
     CandleDesign rain =
-        open.studio.look(b -> b.cards().current(Drawers.CANDLE, "bollard-rain")).orElseThrow().body();
+        open.studio
+            .look(b -> b.cards().current(Drawers.CANDLE, "bollard-rain"))
+            .orElseThrow()
+            .body();
     open.save(
         Drawers.CANDLE,
         CANDLE,
@@ -83,7 +95,8 @@ class PlasterGateTest {
 
   private Outcome<Batch> pour(int count, boolean forTest) {
     return open.studio.beginPour.run(
-        open.act(), new BeginPour.Request(List.of(new BeginPour.Of(CANDLE, count)), 0, null, forTest));
+        open.act(),
+        new BeginPour.Request(List.of(new BeginPour.Of(CANDLE, count)), 0, null, forTest));
   }
 
   private List<String> missing(String candle) {
@@ -127,8 +140,7 @@ class PlasterGateTest {
 
   @Test
   void aCandleOfCementIsAskedForNothingOfTheKind() {
-    assertThat(missing("bollard-rain"))
-        .noneMatch(m -> m.contains("plaster"));
+    assertThat(missing("bollard-rain")).noneMatch(m -> m.contains("plaster"));
     assertThat(open.visitor().page("/pouring").select("input[name=for_test]")).hasSize(1);
   }
 
