@@ -69,17 +69,26 @@ public final class Explosion {
     Map<VesselKind, Integer> ready = new HashMap<>(inHand.vessels());
     List<Seat> seats = new ArrayList<>();
     Map<VesselKind, List<Batch>> askers = new TreeMap<>();
+    Map<Batch, Set<String>> after = new HashMap<>();
+    Coming coming = new Coming(inHand.running());
     for (Batch pitcher : pitchers) {
       for (Wanted one : pitcher.candles) {
         VesselKind kind = VesselKind.of(candle(one.design()).design());
-        if (ready.merge(kind, -1, Integer::sum) < 0) {
+        if (ready.merge(kind, -1, Integer::sum) >= 0) {
+          continue;
+        }
+        String running = coming.take(kind);
+        if (running != null) {
+          after.computeIfAbsent(pitcher, b -> new LinkedHashSet<>()).add(running);
+        } else {
           seats.add(new Seat(kind, one.due()));
           askers.computeIfAbsent(kind, k -> new ArrayList<>()).add(pitcher);
         }
       }
     }
     List<CastJob> casts = new Mixings(book, habits).cut(withSpare(seats));
-    Map<Batch, Set<String>> after = suppliers(casts, askers);
+    suppliers(casts, askers)
+        .forEach((b, of) -> after.computeIfAbsent(b, x -> new LinkedHashSet<>()).addAll(of));
     List<PourJob> pours = new ArrayList<>();
     for (Batch pitcher : pitchers) {
       pours.add(pourJob(pitcher, new ArrayList<>(after.getOrDefault(pitcher, Set.of()))));
@@ -94,6 +103,7 @@ public final class Explosion {
     return new MakePlan(
         served(lines, fromStock, pitchers),
         casts,
+        coming.used(),
         pours,
         Draws.of(casts, pours, book.materials(), inHand),
         needs);

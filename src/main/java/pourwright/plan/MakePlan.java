@@ -10,6 +10,7 @@ import pourwright.order.OrderLine;
  *
  * @param served how each order line is served
  * @param casts mixings, in the order of need
+ * @param running casts under way whose vessels are used
  * @param pours pitchers, in the order of need
  * @param picks what each batch draws, from which lot, and what is short
  * @param needs all materials together
@@ -17,6 +18,7 @@ import pourwright.order.OrderLine;
 public record MakePlan(
     List<Served> served,
     List<CastJob> casts,
+    List<RunningCast> running,
     List<PourJob> pours,
     List<Pick> picks,
     Amounts needs) {
@@ -71,6 +73,7 @@ public record MakePlan(
   public MakePlan {
     served = List.copyOf(served);
     casts = List.copyOf(casts);
+    running = List.copyOf(running);
     pours = List.copyOf(pours);
     picks = List.copyOf(picks);
   }

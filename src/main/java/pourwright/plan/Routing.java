@@ -38,9 +38,26 @@ public final class Routing {
   /** Lays out the problem; one goal for each order line that waits for a pour. */
   public static PlanProblem of(MakePlan make, CardBook book, Habits habits, Floor floor) {
     Routing routing = new Routing(make, book, habits, floor);
+    make.running().forEach(r -> routing.add(r));
     make.casts().forEach(c -> routing.add(new CastRoute(c, book, habits).lay()));
     make.pours().forEach(p -> routing.add(new PourRoute(p, book, habits).lay()));
     return routing.problem();
+  }
+
+  /** The rest of a cast under way; a pour that uses it waits for its last step. */
+  private void add(RunningCast cast) {
+    Route left = cast.left(book, habits, presence());
+    if (!left.steps().isEmpty()) {
+      add(left);
+    }
+  }
+
+  private List<Window> presence() {
+    return Window.merged(
+        resources().stream()
+            .filter(r -> r.kind() == Resource.Kind.PERSON)
+            .flatMap(r -> r.windows().stream())
+            .toList());
   }
 
   private void add(Route route) {
@@ -54,13 +71,10 @@ public final class Routing {
       lastOfPour.put(pour.key(), last);
       String first = route.steps().get(0).key();
       for (String cast : pour.after()) {
-        links.add(
-            new Link(
-                lastOfCast.getOrDefault(cast, first),
-                first,
-                0,
-                null,
-                "a vessel is wicked when it is tight and dry"));
+        String ready = lastOfCast.get(cast);
+        if (ready != null) { // else a cast under way that is at the end of its way
+          links.add(new Link(ready, first, 0, null, "a vessel is wicked when it is tight and dry"));
+        }
       }
     }
   }

@@ -51,7 +51,10 @@ public record WorkPlan(
   /** Candles that may be sold, or will be when they have rested. */
   private static final List<String> CANDLES = List.of("Rested", "Resting", "Poured");
 
-  /** Vessels that may be poured into, or will be when they are ready. */
+  /** Vessels that may be poured into. */
+  private static final List<String> READY = List.of("Dry");
+
+  /** Vessels that may be poured into, or will be some day. */
   private static final List<String> VESSELS = List.of("Dry", "Damp", "Hardened", "Green");
 
   /** The plan; null where there is none. */
@@ -90,7 +93,7 @@ public record WorkPlan(
       Planner planner,
       Planner.Effort effort) {
     CardBook book = Drawers.book(books);
-    InHand inHand = inHand(books, book, LocalDate.ofInstant(now, zone));
+    InHand inHand = inHand(books, book, now, zone);
     Habits habits = Habits.HOUSE;
     Floor floor = floor(books, book, now, zone);
     MakePlan make = Explosion.of(lines, book, inHand, habits);
@@ -119,8 +122,24 @@ public record WorkPlan(
     return Floor.house(now, zone, hands);
   }
 
-  /** What is there: candles that may be sold or soon may, vessels on their way, lots. */
+  /** What is there now, with the casts under way as far as they are. */
+  private static InHand inHand(Books books, CardBook book, Instant now, ZoneId zone) {
+    InHand there = inHand(books, book, LocalDate.ofInstant(now, zone), READY);
+    return new InHand(
+        there.candles(),
+        there.vessels(),
+        Underway.of(books, book, books.holds().stopped(), now),
+        there.shelves(),
+        there.today());
+  }
+
+  /** What is there: candles that may be sold or soon may, vessels on their way too, lots. */
   public static InHand inHand(Books books, CardBook book, LocalDate today) {
+    return inHand(books, book, today, VESSELS);
+  }
+
+  private static InHand inHand(
+      Books books, CardBook book, LocalDate today, List<String> vesselStates) {
     Set<String> heldDesigns =
         books.holds().standing().stream()
             .filter(h -> h.subject().kind() == Subject.Kind.CARD)
@@ -136,7 +155,7 @@ public record WorkPlan(
     }
     Map<VesselKind, Integer> vessels = new TreeMap<>();
     Map<List<String>, Optional<VesselKind>> kinds = new HashMap<>(); // pieces are many, kinds few
-    for (PieceBook.Standing piece : books.pieces().standing(VESSELS)) {
+    for (PieceBook.Standing piece : books.pieces().standing(vesselStates)) {
       if (piece.isFirst() && !stopped.contains(piece.piece())) {
         kinds
             .computeIfAbsent(
@@ -150,7 +169,7 @@ public record WorkPlan(
   }
 
   /** A vessel's mix is that of its cast; its finish is that of the candles it is written for. */
-  private static Optional<VesselKind> kind(CardBook book, String vessel, String mix) {
+  static Optional<VesselKind> kind(CardBook book, String vessel, String mix) {
     return book.all(CandleDesign.class).stream()
         .filter(c -> c.vessel().equals(vessel) && c.mix().equals(mix))
         .map(VesselKind::of)

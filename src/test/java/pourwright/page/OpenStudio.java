@@ -34,7 +34,7 @@ public final class OpenStudio implements AutoCloseable {
     this.store = SqliteStore.open(data);
     this.studio = new Studio(store.unitOfWork(), clock, new HashedFiles(data));
     Desk desk = new Desk(studio, clock, ZoneOffset.UTC, Locale.UK);
-    Site site = Site.of(desk, () -> "");
+    Site site = TestStudio.promising(desk);
     this.server = TestStudio.open(site, ServerSettings.onAnyPort("Test studio"), folder);
   }
 

@@ -42,7 +42,9 @@ class TenThingsTest extends BrowserTest {
   void openTheStudio(@TempDir Path folder) {
     workshop = new Workshop(folder);
     vessels = workshop.vessels("bollard", 2);
-    server = TestStudio.open(workshop.desk, folder);
+    server =
+        TestStudio.open(
+            TestStudio.promising(workshop.desk), ServerSettings.onAnyPort("Test studio"), folder);
     base = "http://127.0.0.1:" + server.port();
   }
 
@@ -271,8 +273,8 @@ class TenThingsTest extends BrowserTest {
     Thumb thumb =
         Thumb.on(page)
             .choose("#candle", "bollard-rain")
-            .tap("form[action='/orders/promise'] .primary");
-    says(page, "form[action='/orders/promise'] [role=status]", "20");
+            .tap("form[action='/plan/promise'] .primary");
+    says(page, "#answer", "20");
     quick(thumb);
   }
 

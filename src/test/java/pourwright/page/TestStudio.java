@@ -2,11 +2,14 @@ package pourwright.page;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Set;
 import pourwright.page.guard.Passphrase;
 import pourwright.page.guard.SecretsFile;
+import pourwright.page.plan.PromiseDesk;
+import pourwright.solve.CpSatPromising;
 import pourwright.store.HashedFiles;
 import pourwright.store.ResultFiles;
 import pourwright.store.SqliteStore;
@@ -43,6 +46,11 @@ public final class TestStudio {
   /** All pages at this desk. */
   public static Site site(Desk desk) {
     return Site.of(desk, () -> "");
+  }
+
+  /** All pages and the search for a day that can be promised, at most two seconds of it. */
+  public static Site promising(Desk desk) {
+    return site(desk).and(new PromiseDesk(desk, new CpSatPromising(), Duration.ofSeconds(2)));
   }
 
   /** A started server of this site. */

@@ -14,15 +14,9 @@ import pourwright.page.Form;
  * @param next where the next ones begin, empty at the end
  * @param form the question for a date
  * @param candles names by code
- * @param promise the answer, line by line; empty when nothing was asked
  */
 public record OrdersPage(
-    String purpose,
-    List<Row> rows,
-    String next,
-    Form form,
-    Map<String, String> candles,
-    List<String> promise) {
+    String purpose, List<Row> rows, String next, Form form, Map<String, String> candles) {
 
   /**
    * One order.

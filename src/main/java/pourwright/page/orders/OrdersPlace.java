@@ -2,17 +2,13 @@ package pourwright.page.orders;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import pourwright.order.Order;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Place;
 import pourwright.page.Show;
-import pourwright.quantity.OutOfRange;
 import pourwright.work.Drawers;
 import pourwright.work.PageOf;
 
@@ -46,12 +42,11 @@ public final class OrdersPlace implements Place {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get(path(), http -> show(http, Form.startingFrom(Map.of("count", "1")), List.of()));
-    routes.get("/orders/promise", this::promise);
+    routes.get(path(), this::show);
     imports.addTo(routes);
   }
 
-  private void show(Context http, Form form, List<String> promise) {
+  private void show(Context http) {
     String after = http.queryParam("after");
     Map<String, String> candles = new LinkedHashMap<>();
     PageOf<Order> orders =
@@ -69,33 +64,8 @@ public final class OrdersPlace implements Place {
             purpose(),
             orders.items().stream().map(o -> OrdersPage.Row.of(o, desk.today())).toList(),
             orders.next() == null ? "" : orders.next(),
-            form,
-            candles,
-            promise);
-    if (form.ok()) {
-      Show.page(http, "orders/orders.jte", page);
-    } else {
-      Show.again(http, "orders/orders.jte", page);
-    }
-  }
-
-  /** The earliest day by the forward rule, with all open orders before it. */
-  private void promise(Context http) {
-    String asked = Optional.ofNullable(http.queryParam("candle")).orElse("");
-    String wish = Optional.ofNullable(http.queryParam("count")).orElse("");
-    Form form = Form.startingFrom(Map.of("candle", asked, "count", wish));
-    Optional<Integer> count = form.count("count", "how many", 1, 500);
-    Optional<String> candle = form.read("candle", "which candle", c -> c);
-    if (!form.ok() || count.isEmpty() || candle.isEmpty()) {
-      show(http, form, List.of());
-      return;
-    }
-    List<String> said = new ArrayList<>();
-    try {
-      said.addAll(Promises.of(desk, candle.get(), count.get()));
-    } catch (OutOfRange e) {
-      form.complain("candle", e.sentence() + ": " + e.hint());
-    }
-    show(http, form, said);
+            Form.startingFrom(Map.of("count", "1")),
+            candles);
+    Show.page(http, "orders/orders.jte", page);
   }
 }

@@ -186,13 +186,13 @@ class OrderFileInBrowserTest extends BrowserTest {
     tabTo(page, "#count");
     page.keyboard().type("2");
     page.keyboard().press("Enter");
-    page.waitForURL("**/orders/promise?*");
-    assertThat(page.locator("form [role=status]").innerText())
-        .contains("Earliest by the order of work there is now: 20", "Rest");
+    page.waitForURL("**/plan/promise?*");
+    assertThat(page.locator("#answer").innerText()).contains("20");
+    assertThat(page.locator("#main").innerText()).contains("The whole way", "Rest");
     assertThat(page.locator("#candle").inputValue()).isEqualTo("cog-fig");
     assertThat(axe(page)).isEmpty();
     page.fill("#count", "none");
-    page.keyboard().press("Enter");
+    page.press("#count", "Enter");
     page.waitForSelector("#count-wrong");
     assertThat(complaints).allMatch(c -> c.contains("status of 4"));
   }
