@@ -1,5 +1,6 @@
 package pourwright.main;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -320,7 +321,8 @@ class EveryRouteTest extends BrowserTest {
       }
       main.select(".unit").stream()
           .filter(unit -> METRIC.contains(unit.text().strip()))
-          .forEach(unit -> alone.add(route + " asks in " + unit.parent().outerHtml()));
+          .forEach(
+              unit -> alone.add(route + " asks in " + requireNonNull(unit.parent()).outerHtml()));
       main.select("svg, script, style, textarea, option, title, pre, code, button").remove();
       main.getAllElements().stream()
           .flatMap(each -> each.textNodes().stream())
@@ -524,7 +526,7 @@ class EveryRouteTest extends BrowserTest {
     if (!(answer instanceof Map<?, ?> said)) {
       throw new IllegalStateException(route + " -> " + action + ": " + answer);
     }
-    int status = ((Number) said.get("status")).intValue();
+    int status = ((Number) requireNonNull(said.get("status"))).intValue();
     String body = String.valueOf(said.get("body"));
     if (status == NO_ANSWER) {
       found.add(route + " -> " + action + ": no answer: " + body);

@@ -1,5 +1,6 @@
 package pourwright.page;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -135,7 +136,9 @@ class NamedMistakesTest {
     Element form = shown.selectFirst("form:has(button[name=mistake][value=" + mistake + "])");
     assertThat(form).as("a button for " + mistake).isNotNull();
     Map<String, String> fields = new LinkedHashMap<>();
-    ((org.jsoup.nodes.FormElement) form).formData().forEach(kv -> fields.put(kv.key(), kv.value()));
+    ((org.jsoup.nodes.FormElement) requireNonNull(form))
+        .formData()
+        .forEach(kv -> fields.put(kv.key(), kv.value()));
     fields.put("mistake", mistake);
     more.forEach((name, values) -> fields.put(name, values.get(0)));
     var answer = visitor.post("/mistake", fields);
@@ -260,7 +263,8 @@ class NamedMistakesTest {
   @Test
   void wrongBottleSwapsTheTwoLotsAndNothingOfItIsThisCandle() {
     walkTo("scent");
-    String other = visitor.page("/pouring/" + pour.id()).select("#bottle option").first().text();
+    String other =
+        requireNonNull(visitor.page("/pouring/" + pour.id()).selectFirst("#bottle option")).text();
     String material = other.substring(0, other.indexOf(','));
     assertThat(material).isNotEqualTo(SCENT);
     tap("/pouring/" + pour.id(), "wrong-bottle", Map.of());
