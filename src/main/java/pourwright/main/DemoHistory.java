@@ -104,6 +104,12 @@ final class DemoHistory {
     return Act.of(random.nextInt(6) == 0 ? "TO" : "MB", "demo-" + keys);
   }
 
+  /** An act that a learner may not do. */
+  Act maker() {
+    Act act = act();
+    return new Act("MB", act.requestKey(), act.note());
+  }
+
   Act act(String note) {
     keys++;
     return new Act("MB", "demo-" + keys, note);

@@ -145,13 +145,13 @@ final class DemoTests {
     checking.remove(test.candle());
     if (!fails && !proved(test.candle())) {
       // her own rule: the demo's tests burn three candles of one pour
-      history.studio().saveSetting.run(history.act(), Proving.RULE, "3 1 1 20");
+      history.studio().saveSetting.run(history.maker(), Proving.RULE, "3 1 1 20");
       if (history.studio().look(b -> new Proving(b).missing(test.candle(), 1)).isEmpty()) {
         history
             .studio()
             .burnTests
             .word(
-                history.act(),
+                history.maker(),
                 new RunBurnTest.Word(
                     test.candle(), 1, test.id(), true, "Three candles, three cycles, my rule."));
       }
