@@ -119,18 +119,30 @@ public abstract class BrowserTest {
   }
 
   /** What axe finds on a page: rule and place of each violation, target size included. */
-  @SuppressWarnings("unchecked")
   protected static List<String> axe(Page page) {
+    return axe(
+        page,
+        "{runOnly: {type: 'tag', values:"
+            + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']}, rules:"
+            + " {'target-size': {enabled: true}}}");
+  }
+
+  /** What axe finds by its rules of colour, the only ones that another scheme can break. */
+  protected static List<String> axeOfColours(Page page) {
+    return axe(page, "{runOnly: {type: 'rule', values: ['color-contrast', 'link-in-text-block']}}");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<String> axe(Page page, String options) {
     if (!Boolean.TRUE.equals(page.evaluate("'axe' in window"))) {
       page.evaluate(resource("/axe.min.js") + "; 0");
     }
     Object found =
         page.evaluate(
-            "async () => { const r = await axe.run(document, {runOnly: {type: 'tag', values:"
-                + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']}, rules:"
-                + " {'target-size': {enabled: true}}}); return r.violations.flatMap(v =>"
-                + " v.nodes.map(n => v.id + ' at ' + n.target.join(' ') + ': ' +"
-                + " n.failureSummary.replace(/\\s+/g, ' '))); }");
+            "async () => { const r = await axe.run(document, "
+                + options
+                + "); return r.violations.flatMap(v => v.nodes.map(n => v.id + ' at ' +"
+                + " n.target.join(' ') + ': ' + n.failureSummary.replace(/\\s+/g, ' '))); }");
     return found instanceof List<?> list ? (List<String>) list : List.of();
   }
 
