@@ -7,20 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import pourwright.card.CandleDesign;
 import pourwright.cli.Doors;
 import pourwright.cli.ExitCode;
 import pourwright.cli.PlanText;
 import pourwright.cli.Reading;
-import pourwright.order.DesignNames;
-import pourwright.order.OrderFile;
+import pourwright.order.ImportChoices;
 import pourwright.order.OrderImport;
 import pourwright.order.OrderLine;
 import pourwright.plan.ForwardSearch;
@@ -30,9 +26,9 @@ import pourwright.sheet.PlanSheets;
 import pourwright.solve.CpSatPlanner;
 import pourwright.work.Act;
 import pourwright.work.Books;
-import pourwright.work.Drawers;
 import pourwright.work.Outcome;
 import pourwright.work.Replan;
+import pourwright.work.ShopFile;
 import pourwright.work.Studio;
 import pourwright.work.WorkPlan;
 
@@ -167,11 +163,9 @@ final class OrderDoors {
       err.println("pourwright: there is no file " + file);
       return null;
     }
-    DesignNames names =
-        studio.look(books -> DesignNames.of(Drawers.book(books).all(CandleDesign.class), Map.of()));
-    LocalDate today = studio.today();
-    OrderImport outcome =
-        OrderFile.read(Files.readAllBytes(file), names, reading.choices(today, clock.getZone()));
+    byte[] bytes = Files.readAllBytes(file);
+    ImportChoices choices = reading.choices(studio.today(), clock.getZone());
+    OrderImport outcome = studio.look(books -> ShopFile.of(books).read(books, bytes, choices));
     if (outcome instanceof OrderImport.Ready ready) {
       return ready;
     }

@@ -11,12 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import pourwright.card.CandleDesign;
 import pourwright.order.DateOrder;
-import pourwright.order.DesignNames;
 import pourwright.order.ImportChoices;
 import pourwright.order.ImportField;
-import pourwright.order.OrderFile;
 import pourwright.order.OrderImport;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -25,13 +22,15 @@ import pourwright.page.Show;
 import pourwright.page.guard.Token;
 import pourwright.work.AcceptOrders;
 import pourwright.work.Act;
-import pourwright.work.Drawers;
+import pourwright.work.Books;
 import pourwright.work.Outcome;
+import pourwright.work.ShopFile;
 
 /** Reading an order file: choose it, look at how it is read, take all of it or nothing. */
 final class ImportDesk {
   private static final String TEMPLATE = "orders/import.jte";
   private static final String PATH = "/orders/import";
+  private static final String NAMES = "names";
   private static final int KEPT_MAX = 8;
 
   private final Desk desk;
@@ -53,7 +52,12 @@ final class ImportDesk {
   }
 
   void addTo(RoutesConfig routes) {
-    routes.get(PATH, http -> Show.page(http, TEMPLATE, ImportPage.blank()));
+    routes.get(
+        PATH,
+        http -> {
+          String names = desk.studio().look(ShopFile::of).namesText();
+          Show.page(http, TEMPLATE, blank(Form.startingFrom(Map.of(NAMES, names))));
+        });
     routes.post(PATH, this::look);
     routes.post("/orders/import/take", this::take);
   }
@@ -79,7 +83,7 @@ final class ImportDesk {
       Show.again(http, TEMPLATE, blank(form));
       return;
     }
-    OrderImport outcome = read(file, choices.get());
+    OrderImport outcome = read(file, form, choices.get());
     if (outcome instanceof OrderImport.Ready ready) {
       var changes = desk.studio().acceptOrders.preview(ready);
       Show.page(http, TEMPLATE, ImportPage.ready(form, key, file.name(), ready, changes));
@@ -104,11 +108,14 @@ final class ImportDesk {
     }
   }
 
-  private OrderImport read(Kept file, ImportChoices choices) {
-    DesignNames names =
-        desk.studio()
-            .look(books -> DesignNames.of(Drawers.book(books).all(CandleDesign.class), Map.of()));
-    return OrderFile.read(file.bytes(), names, choices);
+  /** As it is read by what is said now, and by what was said of the last file. */
+  private OrderImport read(Kept file, Form form, ImportChoices choices) {
+    return desk.studio().look(books -> shop(books, form).read(books, file.bytes(), choices));
+  }
+
+  private static ShopFile shop(Books books, Form form) {
+    ShopFile kept = ShopFile.of(books);
+    return form.fields().contains(NAMES) ? kept.named(form.value(NAMES)) : kept;
   }
 
   /** What was said about the file; nothing when a column stands for two fields or the like. */
@@ -125,6 +132,12 @@ final class ImportDesk {
     String decimal = form.optionalText("decimal");
     if (!decimal.isEmpty() && !decimal.equals(".") && !decimal.equals(",")) {
       form.complain("decimal", "The decimal mark is . or ,");
+    }
+    List<String> wrong = desk.studio().look(books -> ShopFile.wrongNames(books, form.value(NAMES)));
+    if (!wrong.isEmpty()) {
+      form.complain(
+          NAMES,
+          "'" + wrong.get(0) + "' is not the shop's name, =, and the code of one of your candles.");
     }
     if (!form.ok()) {
       return Optional.empty();
@@ -159,7 +172,7 @@ final class ImportDesk {
       Show.again(http, TEMPLATE, blank(form));
       return;
     }
-    OrderImport outcome = read(file, choices.get());
+    OrderImport outcome = read(file, form, choices.get());
     if (!(outcome instanceof OrderImport.Ready ready)) {
       Show.again(http, TEMPLATE, ImportPage.of(form, form.value("kept"), file.name(), outcome));
       return;
@@ -171,6 +184,8 @@ final class ImportDesk {
       Show.done(http, Said.refused(refused), PATH);
       return;
     }
+    ShopFile shop = desk.studio().look(books -> shop(books, form));
+    shop.keep(desk.studio(), act.get(), choices.get());
     Show.done(http, Said.done(file.name() + " is in the book, all of it."), "/orders");
   }
 }

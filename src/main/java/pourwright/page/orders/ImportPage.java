@@ -30,10 +30,6 @@ public record ImportPage(
 
   private static final int SHOWN = 200;
 
-  static ImportPage blank() {
-    return new ImportPage(Form.blank(), "", "", "", List.of(), List.of(), List.of(), false);
-  }
-
   static ImportPage of(Form form, String file, String name, OrderImport outcome) {
     List<String> trouble = new ArrayList<>();
     if (outcome instanceof OrderImport.Bad bad) {

@@ -117,6 +117,41 @@ class OrderFileInBrowserTest extends BrowserTest {
     assertThat(orders()).hasSize(2);
   }
 
+  /** The second file of the same shop is read by what was said of the first, without a word. */
+  @Test
+  void theColumnsAndTheShopsOwnNamesAreKeptForTheNextFile() {
+    Page page = visit(open.base(), "/orders/import", Window.PHONE);
+    page.fill("#col-order", "Kennung");
+    page.fill("#col-design", "Ware");
+    page.fill("#col-quantity", "Zahl");
+    page.fill("#col-due", "Bis");
+    page.fill("#names", "Regen gross = no-such-candle");
+    look(page, named("A-1"));
+    assertThat(page.locator("#names-wrong").innerText()).contains("Regen gross = no-such-candle");
+    page.fill("#names", "Regen gross = bollard-rain");
+    look(page, named("A-1"));
+    page.locator("form[action='/orders/import/take'] #by").fill("AB");
+    page.click("text=Take all of it");
+    assertThat(orders()).hasSize(1);
+    page.navigate(open.base() + "/orders/import");
+    assertThat(page.inputValue("#names")).isEqualTo("Regen gross = bollard-rain");
+    look(page, named("A-7"));
+    assertThat(page.locator("section:has(#came)").innerText())
+        .contains("1 line is new", "order: column Kennung", "new: A-7 bollard-rain");
+    page.click("text=Take all of it");
+    assertThat(orders()).hasSize(2);
+    String plain = "Order,Item,Qty,Due\nC-1,cog-fig,1,2027-03-04\n";
+    page.navigate(open.base() + "/orders/import");
+    look(page, file("other.csv", plain.getBytes(StandardCharsets.UTF_8)));
+    assertThat(page.locator("section:has(#came)").innerText()).contains("new: C-1 cog-fig");
+    assertThat(axe(page)).isEmpty();
+  }
+
+  private static FilePayload named(String order) {
+    String text = "Kennung;Ware;Zahl;Bis\n" + order + ";Regen gross;2,0;24.12.2027\n";
+    return file("next.csv", text.getBytes(StandardCharsets.UTF_8));
+  }
+
   @Test
   void aBadDateOnLine17KeepsEverythingOutAndAFormulaStaysAName() {
     StringBuilder text = new StringBuilder("Order,Item,Qty,Due,Customer\n");
