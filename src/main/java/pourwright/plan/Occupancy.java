@@ -55,12 +55,18 @@ final class Occupancy {
       boolean other = washMin > 0 && !t.family().equals(wish.family());
       int wash = other ? washMin : 0;
       boolean meets = t.fromMin() - wash < end && at < t.toMin() + wash;
-      if (meets && (other || amountAt(Math.max(at, t.fromMin())) + wish.amount() > capacity)) {
+      if (meets && (other || tooMany(t, at, wish))) {
         int until = t.toMin() + wash;
         blockedUntil = blockedUntil == at ? until : Math.min(blockedUntil, until);
       }
     }
     return Math.max(blockedUntil, at);
+  }
+
+  /** Sums up only where the one that is met does not fill it alone. */
+  private boolean tooMany(Taken met, int at, Taken wish) {
+    return met.amount() + wish.amount() > capacity
+        || (capacity > 1 && amountAt(Math.max(at, met.fromMin())) + wish.amount() > capacity);
   }
 
   private int amountAt(int minute) {

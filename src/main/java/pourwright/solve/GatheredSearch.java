@@ -3,6 +3,7 @@ package pourwright.solve;
 import java.util.ArrayList;
 import java.util.List;
 import pourwright.plan.DayCount;
+import pourwright.plan.FewerDays;
 import pourwright.plan.ForwardSearch;
 import pourwright.plan.Gathered;
 import pourwright.plan.Goal;
@@ -23,7 +24,10 @@ final class GatheredSearch {
   private static final int ORDERS_TRIED = 2000;
 
   /** Share of the time that is left for each way. */
-  private static final double SHARE = 0.25;
+  private static final double SHARE = 0.2;
+
+  /** Share of the time that is left for closing days. */
+  private static final double FEWER_SHARE = 0.6;
 
   private final PlanProblem problem;
   private final Effort effort;
@@ -38,16 +42,26 @@ final class GatheredSearch {
   /** The known plan or a better one. */
   Plan from(Plan known) {
     Plan best = known;
+    PlanProblem strict = problem;
     for (PlanProblem way : ways(known)) {
       Plan laid = lay(way);
       if (better(laid, best) && PlanChecker.check(problem, laid).isEmpty()) {
         best = laid;
+        strict = way;
       }
-      if (!best.equals(known) && TouchCount.of(problem, best).sum() <= Gathered.least(problem)) {
-        return best;
+      if (TouchCount.of(problem, best).sum() <= Gathered.least(problem)) {
+        break;
       }
     }
-    return best;
+    return strict.equals(problem) ? best : onFewerDays(best, strict);
+  }
+
+  private Plan onFewerDays(Plan best, PlanProblem way) {
+    long end = System.nanoTime() + (long) ((deadline - System.nanoTime()) * FEWER_SHARE);
+    Plan fewer =
+        new FewerDays(problem, way)
+            .from(best, () -> System.nanoTime() > end || effort.cancelled().getAsBoolean());
+    return PlanChecker.check(problem, fewer).isEmpty() ? fewer : best;
   }
 
   private List<PlanProblem> ways(Plan known) {

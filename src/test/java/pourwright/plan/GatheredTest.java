@@ -103,4 +103,23 @@ class GatheredTest {
     }
     assertThat(found).isGreaterThan(10);
   }
+
+  @Test
+  void fewerDaysAreNeitherLaterNorTouchedMoreOften() {
+    int fewer = 0;
+    for (int seed = 1; seed <= 10; seed++) {
+      PlanProblem problem = RandomStudios.problem(seed);
+      Plan rule =
+          ((Planned) new ForwardRule().plan(problem, Effort.of(Duration.ofSeconds(5)))).plan();
+      Plan closed = new FewerDays(problem, problem).from(rule, () -> false);
+      assertThat(PlanChecker.check(problem, closed)).as("seed " + seed).isEmpty();
+      assertThat(closed.tardiness(problem)).isLessThanOrEqualTo(rule.tardiness(problem));
+      assertThat(TouchCount.of(problem, closed).sum())
+          .isLessThanOrEqualTo(TouchCount.of(problem, rule).sum());
+      assertThat(DayCount.of(problem, closed).sum())
+          .isLessThanOrEqualTo(DayCount.of(problem, rule).sum());
+      fewer += DayCount.of(problem, closed).days() < DayCount.of(problem, rule).days() ? 1 : 0;
+    }
+    assertThat(fewer).isGreaterThan(3);
+  }
 }
