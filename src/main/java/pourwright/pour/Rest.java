@@ -7,11 +7,11 @@ import pourwright.quantity.OutOfRange;
 /** How long a candle rests before it is tested or sold. Typical values; the wax's sheet decides. */
 public enum Rest {
   /** Paraffin: 3 to 5 days. */
-  PARAFFIN(3, 5),
+  PARAFFIN("paraffin", 3, 5),
   /** Plant wax: 10 to 14 days. */
-  PLANT(10, 14),
+  PLANT("plant wax", 10, 14),
   /** Blends with coconut: 7 to 14 days. */
-  COCONUT_BLEND(7, 14);
+  COCONUT_BLEND("blend with coconut", 7, 14);
 
   /** Length a wick is trimmed to, in mm: a quarter inch. House. */
   public static final double TRIM_MM = 6;
@@ -19,12 +19,19 @@ public enum Rest {
   /** What a wick needs beyond the cavity's depth for the bar, in mm. House: 30 to 40. */
   public static final double FOR_THE_BAR_MM = 35;
 
+  private final String words;
   private final int fromDays;
   private final int toDays;
 
-  Rest(int fromDays, int toDays) {
+  Rest(String words, int fromDays, int toDays) {
+    this.words = words;
     this.fromDays = fromDays;
     this.toDays = toDays;
+  }
+
+  /** The wax and its typical rest, in words. */
+  public String words() {
+    return words + ", " + fromDays + " to " + toDays + " days";
   }
 
   /** Fewest days. */

@@ -13,10 +13,12 @@ import pourwright.card.CardBook;
 import pourwright.card.Finish;
 import pourwright.card.MixCard;
 import pourwright.card.Mold;
+import pourwright.card.PourCard;
 import pourwright.card.Vessel;
 import pourwright.page.Desk;
 import pourwright.page.Place;
 import pourwright.page.Show;
+import pourwright.pour.Dose;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 
@@ -60,6 +62,7 @@ public final class BoardPlace implements Place {
     new CardRoutes<>(desk, new MoldDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new MixDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new FinishDesk(desk)).addTo(routes);
+    new CardRoutes<>(desk, new PourCardDesk(desk)).addTo(routes);
     new CardRoutes<>(desk, new CandleDesk(desk)).addTo(routes);
     new WeighRoutes(desk).addTo(routes);
     new SiliconeRoutes(desk).addTo(routes);
@@ -98,7 +101,8 @@ public final class BoardPlace implements Place {
     return List.of(
         shelf(book, Drawers.MOLD, "Molds", "New mold", m -> moldLine(m)),
         shelf(book, Drawers.MIX, "Mix cards", "New mix card", m -> mixLine(m)),
-        shelf(book, Drawers.FINISH, "Finishes", "New finish", f -> finishLine(f)));
+        shelf(book, Drawers.FINISH, "Finishes", "New finish", f -> finishLine(f)),
+        shelf(book, Drawers.POUR, "Pour cards", "New pour card", p -> pourLine(p)));
   }
 
   private static String moldLine(Mold mold) {
@@ -115,6 +119,13 @@ public final class BoardPlace implements Place {
         + " : "
         + numbers.number(mix.ratio().water())
         + (mix.ratio().by() == MixCard.By.MASS ? " by mass" : " by volume");
+  }
+
+  private String pourLine(PourCard card) {
+    return card.load() == 0
+        ? "no scent"
+        : numbers.number(Math.rint(1e4 * card.load()) / 100)
+            + (card.loadOf() == Dose.LoadOf.TOTAL ? " % of the total" : " % of the wax");
   }
 
   private static String finishLine(Finish finish) {

@@ -129,7 +129,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
     String vessel = form.text("vessel", "a vessel; draw it first");
     String mix = form.text("mix", "a mix card; write it first");
     String finish = form.text("finish", "a finish; write it first");
-    String pour = form.text("pour", "a pour card; write it at the pouring bench first");
+    String pour = form.text("pour", "a pour card; write it first");
     Optional<Double> headspace = lengths.read(form, "headspace", "the headspace");
     String wick = form.text("wick", "a wick");
     Optional<Integer> count = form.count("wick_count", "how many wicks", 1, 24);

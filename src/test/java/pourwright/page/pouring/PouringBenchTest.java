@@ -22,6 +22,7 @@ import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CandleDesign;
+import pourwright.card.PourCard;
 import pourwright.hazard.HazardSheet;
 import pourwright.main.DemoCards;
 import pourwright.material.Material;
@@ -454,6 +455,37 @@ class PouringBenchTest {
 
   private static String id(String pour) {
     return pour.replaceAll(".*/", "");
+  }
+
+  /** Typical rest of plant wax 10 to 14 days, common practice: the longer end counts. */
+  @Test
+  void aPourCardIsWrittenByHandAndAsksForTheWindows() {
+    Map<String, String> card = new LinkedHashMap<>();
+    card.put("name", "Rain, strong");
+    card.put("family", "fresh");
+    card.put("wax1", "soft-wax-a");
+    card.put("scent1", "scent-rain");
+    card.put("load", "9.5");
+    card.put("load_of", "TOTAL");
+    card.put("rest_kind", "PLANT");
+    card.put("by", "MB");
+    String path = "/board/pour/new";
+    assertThat(visitor.post(path, path, card).body())
+        .contains("the temperature on the wax");
+    card.putAll(Map.of("add_from", "68", "add_to", "74", "pour_from", "54", "pour_to", "60"));
+    assertThat(visitor.post(path, path, card).statusCode()).isEqualTo(303);
+    PourCard kept =
+        open.studio.look(b -> b.cards().current(Drawers.POUR, "rain-strong")).orElseThrow().body();
+    assertThat(kept.load()).isCloseTo(0.095, within(1e-12));
+    assertThat(kept.restDays()).isEqualTo(14);
+    assertThat(kept.temperatures()).isEqualTo(new PourCard.Temperatures(68, 74, 54, 60));
+    String edit = "/board/pour/rain-strong/edit";
+    visitor.post(edit, edit, Map.of("rest", "10", "by", "MB"));
+    PourCard again =
+        open.studio.look(b -> b.cards().current(Drawers.POUR, "rain-strong")).orElseThrow().body();
+    assertThat(again.restDays()).isEqualTo(10);
+    assertThat(again.waxes()).isEqualTo(kept.waxes());
+    assertThat(visitor.page("/board").text()).contains("Rain, strong 9.5 % of the total");
   }
 
   private java.net.http.HttpResponse<String> beginPitcher(String of) {
