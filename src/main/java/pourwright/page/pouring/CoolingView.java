@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pourwright.page.Desk;
 import pourwright.page.pouring.PourPage.Cooling;
 import pourwright.pour.CoolingClock;
@@ -20,7 +21,7 @@ final class CoolingView {
     this.desk = desk;
   }
 
-  Cooling cooling(PourWatch watch) {
+  Cooling cooling(PourWatch watch, Optional<Double> melterC) {
     PourWatch.Target target = watch.target();
     if (target == null || !watch.batch().isRunning()) {
       return new Cooling("", "", "", List.of(), List.of(), PourPage.Reheating.NONE);
@@ -38,7 +39,7 @@ final class CoolingView {
         waitsFor,
         at == null ? "" : desk.clockTime(at),
         range(watch),
-        notes(watch),
+        notes(watch, melterC),
         watch.readings().stream().map(this::reading).toList(),
         reheating(watch));
   }
@@ -79,7 +80,7 @@ final class CoolingView {
         + " (95 %)";
   }
 
-  private static List<String> notes(PourWatch watch) {
+  private static List<String> notes(PourWatch watch, Optional<Double> melterC) {
     List<String> notes = new ArrayList<>();
     CoolingClock clock = watch.clock();
     if (clock != null) {
@@ -94,6 +95,16 @@ final class CoolingView {
       if (!answer.sentence().isEmpty()) {
         notes.add(answer.sentence());
       }
+      melterC
+          .filter(limit -> now > limit)
+          .ifPresent(
+              limit ->
+                  notes.add(
+                      String.format(
+                          Locale.ROOT,
+                          "Heat off: %.0f °C is above the melter's limit of %.0f °C.",
+                          now,
+                          limit)));
       PourWatch.Target target = watch.target();
       if (target != null && now < target.fromC()) {
         notes.add(

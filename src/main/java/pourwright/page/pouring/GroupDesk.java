@@ -22,6 +22,7 @@ import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Unit;
 import pourwright.work.Act;
 import pourwright.work.BeginPour;
+import pourwright.work.Books;
 import pourwright.work.Outcome;
 import pourwright.work.PourDay;
 
@@ -29,6 +30,7 @@ import pourwright.work.PourDay;
 final class GroupDesk {
   private static final String PITCHERS = "pour.pitchers";
   private static final String MELTER = "pour.melter";
+  private static final String MELTER_C = "pour.melter.limit_c";
   private static final String USUAL_PITCHERS = "jug; 1500; 8\nsmall jug; 700; 5";
   private static final String USUAL_MELTER = "5000";
   private static final String TEMPLATE = "pouring/group.jte";
@@ -38,6 +40,15 @@ final class GroupDesk {
 
   GroupDesk(Desk desk) {
     this.desk = desk;
+  }
+
+  /** The hottest the melter may get, in °C, where it is written down. */
+  static Optional<Double> melterC(Books books) {
+    return books
+        .settings()
+        .value(MELTER_C)
+        .filter(v -> v.matches("\\d{2,3}(\\.\\d+)?"))
+        .map(Double::valueOf);
   }
 
   void addTo(RoutesConfig routes) {
@@ -54,6 +65,8 @@ final class GroupDesk {
               PourDay.stillToPour(books).forEach((c, n) -> values.put("n-" + c, "" + n));
               values.put("pitchers", books.settings().value(PITCHERS).orElse(USUAL_PITCHERS));
               values.put("melter", books.settings().value(MELTER).orElse(USUAL_MELTER));
+              melterC(books)
+                  .ifPresent(c -> values.put("melter_c", desk.units().temperature(c, 0)));
               return "";
             });
     Show.page(http, TEMPLATE, page(Form.startingFrom(values), "", List.of()));
@@ -96,13 +109,15 @@ final class GroupDesk {
     }
     List<Pitcher> pitchers = pitchers(form);
     Optional<Double> melter = form.read("melter", "a mass", this::grams);
+    Optional<Double> limit =
+        form.readIfThere("melter_c", "the melter's limit", t -> desk.units().celsius(t));
     if (!form.ok() || melter.isEmpty()) {
       Show.again(http, TEMPLATE, page(form, "", List.of()));
       return;
     }
     try {
       PourDay day = desk.studio().look(books -> PourDay.of(books, wanted, pitchers, melter.get()));
-      keep(http, form);
+      keep(http, form, limit);
       Show.page(http, TEMPLATE, page(form, summary(day), melts(day, names())));
     } catch (OutOfRange e) {
       form.complain("pitchers", e.sentence() + ": " + e.hint() + ".");
@@ -141,10 +156,11 @@ final class GroupDesk {
   }
 
   /** The pitchers are kept for the next day, once they have changed. */
-  private void keep(Context http, Form form) {
+  private void keep(Context http, Form form, Optional<Double> limit) {
     Map<String, String> values = new LinkedHashMap<>();
     values.put(PITCHERS, form.value("pitchers").strip());
     values.put(MELTER, form.value("melter").strip());
+    limit.ifPresent(c -> values.put(MELTER_C, String.format(Locale.ROOT, "%.1f", c)));
     Optional<Act> act = form.act(http, "");
     values.forEach(
         (key, value) -> {

@@ -8,7 +8,9 @@ import pourwright.batch.PlannedStep;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
 import pourwright.material.Property;
+import pourwright.pour.Dose;
 import pourwright.pour.Fill;
+import pourwright.pour.PitcherPlan;
 import pourwright.pour.VesselWarming;
 import pourwright.quantity.Sourced;
 import pourwright.work.PourWalk;
@@ -23,10 +25,11 @@ final class HintView {
 
   private HintView() {}
 
-  static List<String> of(PourWatch watch, PlannedStep step) {
+  static List<String> of(PourWatch watch, PlannedStep step, double scaleG) {
     return switch (step.key()) {
       case "tab" -> each(watch, HintView::tab);
       case PourWalk.WARM -> each(watch, candle -> List.of(warming(candle)));
+      case PourWalk.SCENT -> onTheScale(watch, step, scaleG);
       case PourWalk.POUR -> each(watch, candle -> mixed(watch, candle));
       case PourWalk.SECOND ->
           List.of(
@@ -35,6 +38,27 @@ final class HintView {
       case "set" -> List.of("Mend tops with gentle heat only once set, and never on damp stone.");
       default -> List.of();
     };
+  }
+
+  /** Says when the scale is too coarse for the load. */
+  private static List<String> onTheScale(PourWatch watch, PlannedStep step, double scaleG) {
+    double scentG = step.amounts().stream().mapToDouble(a -> a.amount().inUsualUnit()).sum();
+    PourCard card = watch.candle().pour().card();
+    if (scaleG <= 0 || scentG <= 0) {
+      return List.of();
+    }
+    Dose dose = Dose.ofFragrance(scentG, card.load(), card.loadOf());
+    PitcherPlan.Rounded rounded = PitcherPlan.toScale(dose, scaleG, StepView.LOAD_TOLERANCE);
+    return rounded.withinTolerance()
+        ? List.of()
+        : List.of(
+            String.format(
+                Locale.ROOT,
+                "Your finest scale shows steps of %.3g g: the load is off by %.1f %% of itself, more"
+                    + " than 2 %% (house). From %.0f g in all it is not.",
+                scaleG,
+                100 * rounded.loadError(),
+                rounded.leastTotalG()));
   }
 
   private interface Told {

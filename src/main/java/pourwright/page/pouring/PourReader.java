@@ -49,7 +49,7 @@ final class PourReader {
         what(watch),
         open,
         cautions(watch),
-        new CoolingView(desk).cooling(watch),
+        new CoolingView(desk).cooling(watch, GroupDesk.melterC(books)),
         waitsForTheWax(watch),
         new StepView(desk).step(books, watch),
         StepView.redosing(watch, desk.units()),

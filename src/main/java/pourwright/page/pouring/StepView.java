@@ -9,6 +9,7 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 import pourwright.batch.PlannedAmount;
 import pourwright.batch.PlannedStep;
+import pourwright.card.Instrument;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
 import pourwright.page.Desk;
@@ -23,6 +24,7 @@ import pourwright.pour.Dose.LoadOf;
 import pourwright.pour.Redose;
 import pourwright.stock.Shelf;
 import pourwright.work.Books;
+import pourwright.work.Drawers;
 import pourwright.work.PieceBook;
 import pourwright.work.PourWalk;
 import pourwright.work.PourWatch;
@@ -46,15 +48,16 @@ final class StepView {
       return new StepCard("", "", "", List.of(), List.of(), List.of(), List.of(), "", "");
     }
     List<PlannedStep> all = watch.batch().plan().steps();
+    double scaleG = scaleG(books);
     List<Weighing> weighs = new ArrayList<>();
     for (PlannedAmount amount : next.amounts()) {
-      weighs.add(weighing(books, watch, next, amount));
+      weighs.add(weighing(books, watch, next, amount, scaleG));
     }
     return new StepCard(
         next.key(),
         "Step " + (all.indexOf(next) + 1) + " of " + all.size(),
         next.sentence(),
-        HintView.of(watch, next),
+        HintView.of(watch, next, scaleG),
         next.key().equals("tab") ? templates(watch) : List.of(),
         weighs,
         asks(books, watch, next),
@@ -62,7 +65,17 @@ final class StepView {
         next.care() == PlannedStep.Care.WAIT ? String.valueOf(Math.round(next.minutes())) : "");
   }
 
-  private Weighing weighing(Books books, PourWatch watch, PlannedStep step, PlannedAmount amount) {
+  /** The finest step of her scales, in g; 0 where none is written down. */
+  private static double scaleG(Books books) {
+    return Drawers.book(books).all(Instrument.class).stream()
+        .filter(i -> i.measures().equals("mass") && i.unit().equals("g"))
+        .mapToDouble(Instrument::resolution)
+        .min()
+        .orElse(0);
+  }
+
+  private Weighing weighing(
+      Books books, PourWatch watch, PlannedStep step, PlannedAmount amount, double scaleG) {
     PourCard card = watch.candle().pour().card();
     String load =
         step.key().equals(PourWalk.SCENT)
@@ -76,7 +89,9 @@ final class StepView {
             .orElse("no lot on the shelf: it is noted as missing");
     boolean counted = amount.amount().usualUnit().equals("pcs");
     boolean mass = amount.amount().usualUnit().equals("g");
-    double usual = amount.amount().inUsualUnit();
+    double exact = amount.amount().inUsualUnit();
+    double usual =
+        mass && scaleG > 0 ? Math.max(scaleG, Math.rint(exact / scaleG) * scaleG) : exact;
     return new Weighing(
         "amount-" + amount.material(),
         watch.candle().materials().get(amount.material()).name(),

@@ -18,6 +18,7 @@ import pourwright.page.Show;
 import pourwright.page.board.CandleSection;
 import pourwright.page.board.Drawing;
 import pourwright.pour.Fill;
+import pourwright.pour.Rest;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Circle;
 import pourwright.wick.HeatCheck;
@@ -95,7 +96,16 @@ final class WicksDesk {
                   : "The card has no places for %d; as laid out each pool must reach %.1f mm.",
               candle.design().wicks().count(),
               places.layout().coveringRadiusMm());
-      return places.written() && !places.sentence().isEmpty() ? now + " " + places.sentence() : now;
+      String near =
+          places.written() && !places.sentence().isEmpty() ? " " + places.sentence() : "";
+      double depth = candle.vessel().cavity().heightMm();
+      return now
+          + near
+          + String.format(
+              Locale.ROOT,
+              " Cut each to about %.0f mm: the cavity's depth and %.0f mm for the bar (house).",
+              Rest.cutMm(depth, Rest.FOR_THE_BAR_MM),
+              Rest.FOR_THE_BAR_MM);
     } catch (OutOfRange e) {
       return e.sentence() + ".";
     }
