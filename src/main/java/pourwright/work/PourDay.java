@@ -3,6 +3,7 @@ package pourwright.work;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import pourwright.batch.Batch;
@@ -11,6 +12,7 @@ import pourwright.batch.BatchPlan;
 import pourwright.card.CandleDesign;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
+import pourwright.material.MaterialBook;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.pour.Dose;
@@ -69,20 +71,35 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
       }
     }
     Grouping grouping = PITCHERS.group(candles, pitchers);
-    List<MeltDay.Job> jobs = grouping.pours().stream().map(p -> job(p, cards)).toList();
+    MaterialBook materials = Drawers.book(books).materials();
+    List<MeltDay.Job> jobs =
+        grouping.pours().stream().map(p -> job(p, cards, materials)).toList();
     return new PourDay(grouping, MeltDay.of(jobs, melterG), proved(books));
   }
 
-  private static MeltDay.Job job(Pour pour, Map<String, PourCard> cards) {
+  private static MeltDay.Job job(Pour pour, Map<String, PourCard> cards, MaterialBook materials) {
     String code = pour.candles().get(0).melt();
     PourCard card = java.util.Objects.requireNonNull(cards.get(code));
-    String wax =
-        card.waxes().stream()
-            .map(w -> w.material() + " " + w.parts())
-            .collect(Collectors.joining(", "));
+    String wax = wax(card, materials);
     Dose dose =
         Dose.ofTotal(pour.meltG(), Dose.loadOfTotal(card.load(), card.loadOf()), Dose.LoadOf.TOTAL);
     return new MeltDay.Job(pour, wax, card.family(), dose.waxG());
+  }
+
+  /** As "Soft plant wax A", or with the share of each wax of a blend. */
+  private static String wax(PourCard card, MaterialBook materials) {
+    double parts = card.waxes().stream().mapToDouble(PourCard.Part::parts).sum();
+    return card.waxes().stream()
+        .map(
+            w -> {
+              String name = materials.get(w.material()).name();
+              double percent = 100 * w.parts() / parts;
+              return card.waxes().size() == 1
+                  ? name
+                  : String.format(Locale.ROOT, "%.4g %% %s", percent, name)
+                      .replaceFirst("\\.?0+ %", " %");
+            })
+        .collect(Collectors.joining(", "));
   }
 
   private static Map<String, List<String>> proved(Books books) {

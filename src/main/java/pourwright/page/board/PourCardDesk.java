@@ -25,9 +25,11 @@ final class PourCardDesk implements CardDesk<PourCard> {
   private static final int SCENTS = 4;
   private static final int EXTRAS = 2;
 
+  private final Desk desk;
   private final Lengths numbers;
 
   PourCardDesk(Desk desk) {
+    this.desk = desk;
     this.numbers = new Lengths(desk);
   }
 
@@ -67,8 +69,9 @@ final class PourCardDesk implements CardDesk<PourCard> {
     Map<String, String> dyes = materials(book, MaterialKind.DYE, MaterialKind.ADDITIVE);
     for (int i = 1; i <= EXTRAS; i++) {
       extras.add(Entry.choice("extra" + i, "Dye or additive " + i, dyes));
-      extras.add(Entry.number("extra_per" + i, "Grams to 100 g of wax", "g").mayBeLeftOut());
+      extras.add(Entry.number("extra_per" + i, "Grams to 100 g of wax", "").mayBeLeftOut());
     }
+    String degrees = desk.units().temperature();
     Map<String, String> of = new LinkedHashMap<>();
     of.put("TOTAL", "of the total");
     of.put("WAX", "of the wax");
@@ -86,10 +89,10 @@ final class PourCardDesk implements CardDesk<PourCard> {
         new EntryGroup("Dye and additives", extras),
         EntryGroup.of(
             "Windows of the wax's sheet",
-            Entry.text("add_from", "Stir the scent in from"),
-            Entry.text("add_to", "Stir the scent in up to"),
-            Entry.text("pour_from", "Pour from"),
-            Entry.text("pour_to", "Pour up to")),
+            Entry.number("add_from", "Stir the scent in from", degrees),
+            Entry.number("add_to", "Stir the scent in up to", degrees),
+            Entry.number("pour_from", "Pour from", degrees),
+            Entry.number("pour_to", "Pour up to", degrees)),
         EntryGroup.of(
             "Rest and what is not poured",
             Entry.choice("rest_kind", "Typical rest", rests())

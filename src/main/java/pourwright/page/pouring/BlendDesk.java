@@ -175,20 +175,24 @@ final class BlendDesk {
         drops.high());
   }
 
+  static String plain(double grams) {
+    return java.math.BigDecimal.valueOf(grams).stripTrailingZeros().toPlainString();
+  }
+
   private static String rounding(Dose dose, double scaleG) {
     PitcherPlan.Rounded rounded = PitcherPlan.toScale(dose, scaleG, StepView.LOAD_TOLERANCE);
     double off = 100 * rounded.loadError();
     return rounded.withinTolerance()
         ? String.format(
             Locale.ROOT,
-            "On a scale of %.3g g: the load stays within %.1f %% of itself (house: 2 %%).",
-            scaleG,
+            "On a scale of %s g: the load stays within %.1f %% of itself (house: 2 %%).",
+            plain(scaleG),
             off)
         : String.format(
             Locale.ROOT,
-            "On a scale of %.3g g the load is off by %.1f %% of itself, more than 2 %% (house)."
+            "On a scale of %s g the load is off by %.1f %% of itself, more than 2 %% (house)."
                 + " From %.0f g in all it is not.",
-            scaleG,
+            plain(scaleG),
             off,
             rounded.leastTotalG());
   }

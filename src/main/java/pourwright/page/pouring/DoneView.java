@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import pourwright.batch.RecordedStep;
+import pourwright.material.Material;
+import pourwright.material.MaterialBook;
+import pourwright.material.UnitKind;
 import pourwright.page.Desk;
 import pourwright.page.pouring.PourPage.DoneStep;
 import pourwright.pour.Top;
@@ -38,7 +41,8 @@ final class DoneView {
 
   List<DoneStep> all(Books books, PourWatch watch) {
     List<Line> lines = new ArrayList<>();
-    watch.done().forEach(s -> lines.add(new Line(s.at(), done(s))));
+    MaterialBook materials = watch.candle().materials();
+    watch.done().forEach(s -> lines.add(new Line(s.at(), done(s, materials))));
     Subject subject = Subject.of(Subject.Kind.BATCH, watch.batch().id());
     for (Reading reading : books.readings().of(subject)) {
       String what = words(reading);
@@ -63,17 +67,25 @@ final class DoneView {
     return words == null ? "" : String.format(Locale.ROOT, words, reading.value());
   }
 
-  private DoneStep done(RecordedStep step) {
+  private static String name(MaterialBook materials, String code) {
+    return materials.all().stream()
+        .filter(m -> m.code().equals(code))
+        .findFirst()
+        .map(Material::name)
+        .orElse(code);
+  }
+
+  private DoneStep done(RecordedStep step, MaterialBook materials) {
     StringBuilder with = new StringBuilder();
     for (RecordedStep.Used used : step.used()) {
       with.append(with.isEmpty() ? "" : ", ")
           .append(
               String.format(
                   Locale.ROOT,
-                  "%.1f %s %s",
+                  used.amount().kind() == UnitKind.COUNT ? "%.0f %s %s" : "%.1f %s %s",
                   used.amount().inUsualUnit(),
                   used.amount().usualUnit(),
-                  used.material()))
+                  name(materials, used.material())))
           .append(used.lot() == null ? " (missing in the books)" : "");
     }
     if (step.temperatureC() != null) {

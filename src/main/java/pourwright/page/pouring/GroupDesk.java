@@ -66,7 +66,7 @@ final class GroupDesk {
               values.put("pitchers", books.settings().value(PITCHERS).orElse(USUAL_PITCHERS));
               values.put("melter", books.settings().value(MELTER).orElse(USUAL_MELTER));
               melterC(books)
-                  .ifPresent(c -> values.put("melter_c", desk.units().temperature(c, 0)));
+                  .ifPresent(c -> values.put("melter_c", desk.units().temperatureFigure(c, 0)));
               return "";
             });
     Show.page(http, TEMPLATE, page(Form.startingFrom(values), "", List.of()));
@@ -206,7 +206,7 @@ final class GroupDesk {
                   "Melt %d: %.0f g of %s",
                   melts.size() + 1,
                   charge.waxG(),
-                  charge.wax().replaceAll(" 1\\.0\\b", "")),
+                  charge.wax()),
               pitchers));
     }
     return melts;

@@ -1,8 +1,10 @@
 package pourwright.page.pouring;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.PlannedStep;
 import pourwright.card.PourCard;
@@ -54,9 +56,9 @@ final class HintView {
         : List.of(
             String.format(
                 Locale.ROOT,
-                "Your finest scale shows steps of %.3g g: the load is off by %.1f %% of itself, more"
+                "Your finest scale shows steps of %s g: the load is off by %.1f %% of itself, more"
                     + " than 2 %% (house). From %.0f g in all it is not.",
-                scaleG,
+                BlendDesk.plain(scaleG),
                 100 * rounded.loadError(),
                 rounded.leastTotalG()));
   }
@@ -65,13 +67,22 @@ final class HintView {
     List<String> of(ResolvedCandle candle);
   }
 
-  /** For each candle of the pitcher, with its name where there are several. */
+  /** For each candle of the pitcher, with its name where it does not hold for all of them. */
   private static List<String> each(PourWatch watch, Told told) {
-    List<String> all = new ArrayList<>();
+    Map<String, List<String>> names = new LinkedHashMap<>();
     for (PourWatch.Part part : watch.parts()) {
-      String name = watch.parts().size() > 1 ? part.candle().design().name() + ": " : "";
-      told.of(part.candle()).forEach(line -> all.add(name + line));
+      told.of(part.candle())
+          .forEach(
+              line ->
+                  names
+                      .computeIfAbsent(line, l -> new ArrayList<>())
+                      .add(part.candle().design().name()));
     }
+    List<String> all = new ArrayList<>();
+    names.forEach(
+        (line, of) ->
+            all.add(
+                of.size() == watch.parts().size() ? line : String.join(", ", of) + ": " + line));
     return all;
   }
 

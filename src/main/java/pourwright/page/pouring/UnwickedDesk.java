@@ -79,7 +79,9 @@ final class UnwickedDesk {
         .missing()
         .forEach(m -> warnings.add("Not written down: " + m + ". Nothing can be labelled so."));
     warnings.addAll(classification.stops());
-    warnings.addAll(classification.warnings());
+    if (found.missing().isEmpty()) {
+      warnings.addAll(classification.warnings());
+    }
     return new UnwickedPage(
         form,
         kept,
