@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -198,12 +200,26 @@ final class Ink implements AutoCloseable {
   /** Writes lines broken at blanks; returns where the next base line would be. */
   double wrapped(double xMm, double yMm, double widthMm, String text, Pen pen) {
     double y = yMm;
+    for (String line : lines(widthMm, text, pen)) {
+      text(xMm, y, line, pen);
+      y += lineMm(pen);
+    }
+    return y;
+  }
+
+  /** From one line of wrapped text to the next, in mm. */
+  static double lineMm(Pen pen) {
+    return pen.size() * 0.46;
+  }
+
+  /** The lines of a text that is not to be wider; at least one. */
+  List<String> lines(double widthMm, String text, Pen pen) {
+    List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, pen) > widthMm) {
-        text(xMm, y, line.toString(), pen);
-        y += pen.size() * 0.46;
+        lines.add(line.toString());
         line.setLength(0);
         line.append(word);
       } else {
@@ -211,8 +227,8 @@ final class Ink implements AutoCloseable {
         line.append(longer);
       }
     }
-    text(xMm, y, line.toString(), pen);
-    return y + pen.size() * 0.46;
+    lines.add(line.toString());
+    return lines;
   }
 
   /** A straight line. */

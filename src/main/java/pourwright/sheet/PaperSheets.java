@@ -64,17 +64,30 @@ public final class PaperSheets implements PaperPrinter {
     leaf.need(3 * ROW);
     heads(leaf, grid, at);
     for (List<String> row : grid.rows()) {
-      if (leaf.y() + ROW > leaf.bottom()) {
+      double height = height(leaf.ink(), grid, at, row);
+      if (leaf.y() + height > leaf.bottom()) {
         leaf.next();
         heads(leaf, grid, at);
       }
       for (int i = 0; i < row.size(); i++) {
         cell(leaf, grid.columns().get(i).how(), at[i], at[i + 1] - 2, row.get(i));
       }
-      leaf.ink().line(Leaf.LEFT, leaf.y() + 1.7, leaf.right(), leaf.y() + 1.7, 0.1, Ink.DUST);
-      leaf.down(ROW);
+      double under = leaf.y() + height - ROW + 1.7;
+      leaf.ink().line(Leaf.LEFT, under, leaf.right(), under, 0.1, Ink.DUST);
+      leaf.down(height);
     }
     leaf.down(2);
+  }
+
+  /** As high as its longest wrapped cell. */
+  private static double height(Ink ink, Block.Grid grid, double[] at, List<String> row) {
+    int lines = 1;
+    for (int i = 0; i < row.size(); i++) {
+      if (grid.columns().get(i).how() == How.WRAP) {
+        lines = Math.max(lines, ink.lines(at[i + 1] - 2 - at[i], row.get(i), Pen.BODY).size());
+      }
+    }
+    return ROW + (lines - 1) * Ink.lineMm(Pen.BODY);
   }
 
   private static void heads(Leaf leaf, Block.Grid grid, double[] at) {
@@ -95,6 +108,7 @@ public final class PaperSheets implements PaperPrinter {
     double y = leaf.y();
     switch (how) {
       case LEFT -> ink.within(left, y, right - left, text, Pen.BODY);
+      case WRAP -> ink.wrapped(left, y, right - left, text, Pen.BODY);
       case RIGHT -> ink.right(right, y, text, Pen.BODY);
       case TICK -> {
         ink.tick(left, y);

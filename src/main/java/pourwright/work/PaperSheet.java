@@ -57,8 +57,10 @@ public record PaperSheet(
 
   /** How a column is filled. */
   public enum How {
-    /** From the left. */
+    /** From the left; cut short where it is too long. */
     LEFT,
+    /** From the left, on as many lines as it takes: for what must not be cut short. */
+    WRAP,
     /** Against the right. */
     RIGHT,
     /** A box to tick before the text. */

@@ -72,8 +72,7 @@ public record PourDay(Grouping grouping, MeltDay melts, Map<String, List<String>
     }
     Grouping grouping = PITCHERS.group(candles, pitchers);
     MaterialBook materials = Drawers.book(books).materials();
-    List<MeltDay.Job> jobs =
-        grouping.pours().stream().map(p -> job(p, cards, materials)).toList();
+    List<MeltDay.Job> jobs = grouping.pours().stream().map(p -> job(p, cards, materials)).toList();
     return new PourDay(grouping, MeltDay.of(jobs, melterG), proved(books));
   }
 

@@ -65,7 +65,9 @@ class WholePourTest extends BrowserTest {
     return Math.round(10 * c) / 10.0;
   }
 
-  /** Windows of the invented sheet: scent 68 to 76 °C, pour 54 to 60; common practice, no source. */
+  /**
+   * Windows of the invented sheet: scent 68 to 76 °C, pour 54 to 60; common practice, no source.
+   */
   @Test
   void aPourFromDustToRestOnAPhone() {
     Page page = visit(base, "/settings", Window.PHONE);

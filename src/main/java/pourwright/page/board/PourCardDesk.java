@@ -19,7 +19,9 @@ import pourwright.pour.Rest;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 
-/** Pour cards as a form. The windows are asked for and never filled in: the wax's sheet has them. */
+/**
+ * Pour cards as a form. The windows are asked for and never filled in: the wax's sheet has them.
+ */
 final class PourCardDesk implements CardDesk<PourCard> {
   private static final int WAXES = 3;
   private static final int SCENTS = 4;
@@ -54,7 +56,8 @@ final class PourCardDesk implements CardDesk<PourCard> {
     return found;
   }
 
-  private static List<Entry> parts(String key, String label, int many, Map<String, String> choices) {
+  private static List<Entry> parts(
+      String key, String label, int many, Map<String, String> choices) {
     List<Entry> entries = new ArrayList<>();
     for (int i = 1; i <= many; i++) {
       entries.add(Entry.choice(key + i, label + " " + i, choices));
@@ -75,7 +78,8 @@ final class PourCardDesk implements CardDesk<PourCard> {
     Map<String, String> of = new LinkedHashMap<>();
     of.put("TOTAL", "of the total");
     of.put("WAX", "of the wax");
-    List<Entry> scents = parts("scent", "Fragrance", SCENTS, materials(book, MaterialKind.FRAGRANCE));
+    List<Entry> scents =
+        parts("scent", "Fragrance", SCENTS, materials(book, MaterialKind.FRAGRANCE));
     scents.add(Entry.number("load", "Fragrance load", "%").mayBeLeftOut());
     scents.add(Entry.choice("load_of", "The load is", of));
     return List.of(
@@ -237,8 +241,7 @@ final class PourCardDesk implements CardDesk<PourCard> {
     for (int i = 1; i <= many; i++) {
       String material = form.optionalText(key + i);
       if (!material.isEmpty()) {
-        double share =
-            numbers.readNumberIfThere(form, key + "_parts" + i, "the parts").orElse(1.0);
+        double share = numbers.readNumberIfThere(form, key + "_parts" + i, "the parts").orElse(1.0);
         parts.add(new Part(material, share));
       }
     }

@@ -296,7 +296,7 @@ public final class SheetCorner implements Corner {
         List.of(
             new Column("", 0.35, How.TICK),
             Column.of("Clock", 0.55),
-            Column.of("What", 3.6),
+            new Column("What", 3.6, How.WRAP),
             new Column("At", 0.7, How.WRITE),
             new Column("Really", 1, How.WRITE),
             new Column("\u00b0C", 0.5, How.WRITE));

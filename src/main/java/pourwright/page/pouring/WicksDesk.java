@@ -96,8 +96,7 @@ final class WicksDesk {
                   : "The card has no places for %d; as laid out each pool must reach %.1f mm.",
               candle.design().wicks().count(),
               places.layout().coveringRadiusMm());
-      String near =
-          places.written() && !places.sentence().isEmpty() ? " " + places.sentence() : "";
+      String near = places.written() && !places.sentence().isEmpty() ? " " + places.sentence() : "";
       double depth = candle.vessel().cavity().heightMm();
       return now
           + near

@@ -3,12 +3,18 @@ package pourwright.page.pouring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -318,7 +324,7 @@ class PouringBenchTest {
 
   /** By hand: the pitcher's wax and fragrance are the page's, whatever the two vessels hold. */
   @Test
-  void aProposedPitcherBeginsAsOnePourOfAllItsCandles() {
+  void aProposedPitcherBeginsAsOnePourOfAllItsCandles() throws IOException {
     Map<String, String> day = new LinkedHashMap<>();
     day.put("n-bollard-rain", "2");
     day.put("n-ferry-rain", "1");
@@ -349,6 +355,7 @@ class PouringBenchTest {
     assertThat(grams.find()).isTrue();
     double shown = Double.parseDouble(grams.group(1)) + Double.parseDouble(grams.group(2));
     assertThat(planned).isCloseTo(shown, within(1.1));
+    assertThat(paper(id)).contains("g into each of 1 × Ferry").contains("beside the wick");
     waxTight("bollard");
     waxTight("ferry");
     for (int i = 0; i < 9; i++) {
@@ -470,8 +477,7 @@ class PouringBenchTest {
     card.put("rest_kind", "PLANT");
     card.put("by", "MB");
     String path = "/board/pour/new";
-    assertThat(visitor.post(path, path, card).body())
-        .contains("the temperature on the wax");
+    assertThat(visitor.post(path, path, card).body()).contains("the temperature on the wax");
     card.putAll(Map.of("add_from", "68", "add_to", "74", "pour_from", "54", "pour_to", "60"));
     assertThat(visitor.post(path, path, card).statusCode()).isEqualTo(303);
     PourCard kept =
@@ -486,6 +492,15 @@ class PouringBenchTest {
     assertThat(again.restDays()).isEqualTo(10);
     assertThat(again.waxes()).isEqualTo(kept.waxes());
     assertThat(visitor.page("/board").text()).contains("Rain, strong 9.5 % of the total");
+  }
+
+  /** The words of a pour's sheet on paper, in one line. */
+  private String paper(long pour) throws IOException {
+    URI sheet = URI.create(open.base() + "/sheet/" + pour + "/print");
+    try (InputStream in = sheet.toURL().openStream();
+        PDDocument pdf = Loader.loadPDF(in.readAllBytes())) {
+      return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+    }
   }
 
   private java.net.http.HttpResponse<String> beginPitcher(String of) {
