@@ -125,14 +125,15 @@ public final class BurnJudge {
             limit.limit(),
             limit.source(),
             where,
-            "no " + limit.reading() + " was read in " + where));
+            "no " + limit.rule() + " was read in " + where));
   }
 
   private void ends() {
     for (int s = 0; s < samples.size(); s++) {
       TestSample.End end = samples.get(s).end();
       String where = "sample " + (s + 1);
-      String words = end.word().replace('_', ' ');
+      String words =
+          end == TestSample.End.NOT_YET ? "not burnt to its end yet" : end.word().replace('_', ' ');
       Finding finding =
           new Finding(
               "end of life",

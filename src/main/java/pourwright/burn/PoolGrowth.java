@@ -72,8 +72,20 @@ public record PoolGrowth(
             n));
   }
 
+  /** Longer than any candle of a size for a room burns at a time; beyond it a time says nothing. */
+  private static final double NEVER_H = 24;
+
   /** In a sentence. */
   public String sentence() {
+    if (fullAfterH > NEVER_H) {
+      return String.format(
+          Locale.ROOT,
+          "the pool grows as %.0f mm × hours^%.2f: at this rate it does not fill within a day (%d"
+              + " readings)",
+          widthAfterAnHourMm,
+          exponent,
+          readings);
+    }
     return String.format(
         Locale.ROOT,
         "the pool grows as %.0f mm × hours^%.2f: full after about %.1f h (%.1f to %.1f, %d readings)",

@@ -153,7 +153,8 @@ final class DemoTests {
             .word(
                 history.maker(),
                 new RunBurnTest.Word(
-                    test.candle(), 1, test.id(), true, "Three candles, three cycles, my rule."));
+                    test.candle(), 1, test.id(), true, "Three candles, three cycles, my rule."))
+            .made();
       }
     }
   }

@@ -77,7 +77,7 @@ final class CompareRoutes {
                     s.passed + " and " + s.failed,
                     s.filled + " of " + s.candles)));
     List<Dots> dots = new ArrayList<>();
-    draw(dots, "Burn rate", "g/h", wicks, s -> s.rates);
+    draw(dots, "Burn rate of each wick", "g/h", wicks, s -> s.rates);
     draw(dots, "Pool at the end of the first cycle", "mm", wicks, s -> s.pools);
     draw(dots, "First read full after", "h", wicks, s -> s.fullAfter);
     draw(dots, "Highest flame", "mm", wicks, s -> s.flames);

@@ -25,9 +25,9 @@ public record Dots(
     List<String> told,
     List<List<String>> numbers) {
   /** Width of the drawing. */
-  public static final int WIDE = 600;
+  public static final int WIDE = 420;
 
-  private static final double LEFT = 170;
+  private static final double LEFT = 122;
   private static final double RIGHT = 20;
   private static final double ROW = 34;
   private static final double TOP = 10;
@@ -53,7 +53,7 @@ public record Dots(
       low = Double.isNaN(r.low()) ? low : Math.min(low, Math.max(0, r.low()));
       high = Double.isNaN(r.high()) ? high : Math.max(high, r.high());
     }
-    double room = 0.08 * Math.max(high - low, 0.1 * Math.abs(high) + 1e-9);
+    double room = Math.max(0.08 * (high - low), 0.05 * Math.abs(high) + 1e-9);
     Axis axis = new Axis(low - room, high + room);
     List<Row> rows = new ArrayList<>();
     List<List<String>> numbers = new ArrayList<>();

@@ -33,6 +33,12 @@ final class FitRoutes {
   private static final double EMISSIVITY = .92;
   private static final double HEAT_CAPACITY = 950;
 
+  private static final Map<String, String> NAMES =
+      Map.of(
+          "wick_root_w", "heat at the wick's root, W",
+          "radiative_fraction", "share of the heat that radiates",
+          "liquid_enhancement_horizontal", "stirring of the melt across, times");
+
   private final Desk desk;
 
   FitRoutes(Desk desk) {
@@ -288,7 +294,7 @@ final class FitRoutes {
     for (Calibration.Estimate e : fit.fitted().estimates()) {
       rows.add(
           List.of(
-              e.name().replace('_', ' '),
+              NAMES.getOrDefault(e.name(), e.name()),
               Plot.plain(e.value()),
               Plot.plain(e.low()) + " to " + Plot.plain(e.high()),
               e.cannotBeToldApart()
@@ -303,11 +309,16 @@ final class FitRoutes {
     for (TestFit.Foretold f : fit.foretold()) {
       WickFit.Want want = f.got().want();
       boolean wall = want.kind() == WickFit.Kind.WALL_C;
-      String words = want.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String words =
+          switch (want.kind()) {
+            case POOL_RADIUS_MM -> "half the pool's width, mm";
+            case POOL_DEPTH_MM -> "pool depth, mm";
+            case WALL_C -> "outer wall, °C";
+          };
       double off = f.said() - f.got().value();
       rows.add(
           List.of(
-              words + " at " + Plot.plain(want.hours()) + " h",
+              words + ", after " + Plot.plain(want.hours()) + " h",
               Plot.plain(f.got().value()),
               wall && !calibrated ? (off > 0 ? "more" : "less") : Plot.plain(f.said()),
               String.format(Locale.ROOT, "%+.1f", off)));

@@ -1,6 +1,7 @@
 package pourwright.page.shelf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,6 +33,7 @@ public record Plot(
   private static final double RIGHT = 90;
   private static final double TOP = 14;
   private static final double BOTTOM = 34;
+  private static final double NAME_HIGH = 13;
   private static final String[] DASHES = {"none", "8 4", "2 4", "12 4 2 4", "4 2"};
 
   /** A polyline with its name at its end. */
@@ -69,8 +71,28 @@ public record Plot(
         one.getValue().forEach(p -> rows.add(List.of(one.getKey(), plain(p[0]), plain(p[1]))));
       }
     }
+    apart(lines);
     double limitY = Double.isNaN(limit.value) ? -1 : frame.y(limit.value);
     return new Plot(title, lines, frame.ticks(), limitY, limit.words, rows);
+  }
+
+  /** Names at the ends of lines are moved apart, so that each can be read. */
+  private static void apart(List<Line> lines) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      order.add(i);
+    }
+    order.sort(Comparator.comparingDouble((Integer i) -> lines.get(i).endY));
+    double step = Math.min(NAME_HIGH, (HIGH - TOP) / Math.max(1, lines.size()));
+    double least = TOP + NAME_HIGH / 2;
+    double last = HIGH - 4 - step * (lines.size() - 1);
+    for (int i : order) {
+      Line line = lines.get(i);
+      double y = Math.min(Math.max(line.endY, least), last);
+      lines.set(i, new Line(line.name, line.points, line.dash, line.endX, y));
+      least = y + step;
+      last += step;
+    }
   }
 
   private record Frame(double longest, double low, double top) {
