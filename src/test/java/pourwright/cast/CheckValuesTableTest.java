@@ -51,6 +51,7 @@ class CheckValuesTableTest {
   @Test
   void everyTestOfTheTableIsThereAndSaysWhatItRestsOn() throws Exception {
     for (Row row : rows()) {
+      assertThat(row.value()).isNotBlank();
       assertThat(row.source()).isNotBlank();
       Class<?> test = Class.forName("pourwright." + row.test());
       List<Method> methods =

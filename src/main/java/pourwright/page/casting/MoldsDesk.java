@@ -102,11 +102,15 @@ final class MoldsDesk {
     if (oldest == null) {
       return "make one";
     }
-    String which = " no. " + oldest.number();
-    return oldest.casts() >= kind.life()
-        ? "replace" + which
+    String worn =
+        kind.singles().stream()
+            .filter(s -> s.casts() >= kind.life())
+            .map(s -> "" + s.number())
+            .collect(Collectors.joining(", "));
+    return !worn.isEmpty()
+        ? "replace no. " + worn
         : kind.wantsSpare()
-            ? "make a spare for" + which
+            ? "make a spare for no. " + oldest.number()
             : "about " + (kind.life() - oldest.casts()) + " casts to go";
   }
 
