@@ -8,6 +8,9 @@ public final class Accounts {
   /** Vessels and candles, and what is being made of them. */
   public static final String PIECES = "Assets:Stock:Pieces";
 
+  /** Candles that are left with a shop and not yet sold. */
+  public static final String WITH_SHOPS = "Assets:Stock:With shops";
+
   /** Everything in stock. */
   public static final String STOCK = "Assets:Stock";
 

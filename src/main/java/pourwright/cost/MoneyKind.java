@@ -20,6 +20,8 @@ public enum MoneyKind {
   VOUCHER_USED("voucher used", Accounts.VOUCHERS, Accounts.CUSTOMERS),
   /** What a channel or a market keeps. */
   FEE("fee", Accounts.FEES, Accounts.MONEY),
+  /** What a shop keeps of the sales of goods that were left with it. */
+  COMMISSION("commission kept by the shop", Accounts.FEES, Accounts.CUSTOMERS),
   /** Sending a parcel. */
   POSTAGE("postage", Accounts.POSTAGE, Accounts.MONEY),
   /** Rent, insurance, power. */

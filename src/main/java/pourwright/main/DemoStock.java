@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import pourwright.card.Amounts;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
@@ -81,13 +82,18 @@ final class DemoStock {
 
   /** Receives a delivery. */
   long receive(String code) {
+    return receive(code, null);
+  }
+
+  /** The same with so many days left, or as its material keeps. */
+  private long receive(String code, @Nullable Integer daysLeft) {
     Material material = material(code);
     double amount = Math.rint(pack(material.kind()) * (0.7 + 0.6 * history.random().nextDouble()));
     long units = material.unit().toSmall(amount);
     LocalDate today = history.today();
     Integer closed = material.shelfLife().closedDays();
-    LocalDate expires =
-        closed == null ? null : today.plusDays(closed + history.random().nextInt(60));
+    LocalDate usual = closed == null ? null : today.plusDays(closed + history.random().nextInt(60));
+    LocalDate expires = daysLeft == null ? usual : today.plusDays(daysLeft);
     long cents = Math.round(amount * centsPerUnit(material.kind()));
     String lot = (material.kind() == MaterialKind.FRAGRANCE ? "LY" : "NQ") + "-" + nth++;
     var shelf =
@@ -127,9 +133,9 @@ final class DemoStock {
     }
   }
 
-  /** The lot that will turn out bad. */
-  void receiveBadLot(String code) {
-    badLot = receive(code);
+  /** The lot that will turn out bad; it comes with so few days left that it is used first. */
+  void receiveBadLot(String code, int daysLeft) {
+    badLot = receive(code, daysLeft);
   }
 
   /** What a step takes, buying first where too little is left. */

@@ -109,10 +109,7 @@ final class DemoStudio {
     LocalDate first = history.today();
     history.at(history.now(), this::layCards);
     history.at(history.now().plusSeconds(60), () -> stockUp());
-    LocalDate bad = LocalDate.ofInstant(history.end(), history.zone()).minusMonths(7);
-    history.on(
-        bad.isAfter(first) ? bad : first.plusDays(30), () -> stock.receiveBadLot("scent-hearth"));
-    history.on(bad.plusWeeks(9), this::holdBadLot);
+    new DemoRecall(history, stock, making, shop, designs).plan(first);
     history.at(
         history.end().minus(Duration.ofDays(25)),
         () ->
@@ -159,18 +156,6 @@ final class DemoStudio {
   private void stockUp() {
     for (Material material : book.materials().all()) {
       stock.receive(material.code());
-    }
-  }
-
-  private void holdBadLot() {
-    if (stock.badLot() > 0) {
-      history
-          .studio()
-          .placeHold
-          .run(
-              history.act(),
-              Subject.of(Subject.Kind.LOT, stock.badLot()),
-              "smells sharp, three buyers wrote; ask the supplier");
     }
   }
 

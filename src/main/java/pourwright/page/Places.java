@@ -11,6 +11,7 @@ import pourwright.page.house.HistoryCorner;
 import pourwright.page.house.HoldCorner;
 import pourwright.page.house.MistakeCorner;
 import pourwright.page.house.RefillCorner;
+import pourwright.page.house.SaleSettingsCorner;
 import pourwright.page.house.SettingsCorner;
 import pourwright.page.house.SheetCorner;
 import pourwright.page.house.StopCorner;
@@ -56,6 +57,7 @@ public final class Places {
         new SheetCorner(desk, PaperPrinter.ofTheHouse()),
         new FindCorner(desk),
         new SettingsCorner(desk),
+        new SaleSettingsCorner(desk),
         new CrewCorner(desk),
         new FileCorner(desk),
         new WelcomeCorner(desk));

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
+import pourwright.batch.Carried;
 import pourwright.batch.Mark;
 import pourwright.batch.RecordedStep;
 import pourwright.batch.RecordedStep.Used;
@@ -185,6 +186,26 @@ final class BatchSql implements BatchBook {
   private static RecordedStep with(RecordedStep s, List<Used> used) {
     return new RecordedStep(
         s.id(), s.batch(), s.key(), used, s.temperatureC(), s.note(), s.at(), s.by(), s.deed());
+  }
+
+  @Override
+  public List<Carried> carried() {
+    return new CarrySql(handle).all();
+  }
+
+  @Override
+  public List<Carried> carried(long batch) {
+    return new CarrySql(handle).of(batch);
+  }
+
+  @Override
+  public Optional<Carried> carriedBy(long deed) {
+    return new CarrySql(handle).ofDeed(deed);
+  }
+
+  @Override
+  public Carried append(Carried carried) {
+    return new CarrySql(handle).append(carried);
   }
 
   @Override

@@ -131,6 +131,75 @@ final class DeedSql implements DeedBook {
     return sentences;
   }
 
+  @Override
+  public List<Long> lotsUsed(long deed) {
+    return handle
+        .createQuery(
+            """
+            SELECT DISTINCT m.lot_id FROM lot l JOIN movement m ON m.lot_id = l.id
+            WHERE l.deed_id = :deed AND m.deed_id <> :deed AND m.reverses IS NULL
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = m.deed_id)
+            """)
+        .bind("deed", deed)
+        .mapTo(Long.class)
+        .list();
+  }
+
+  @Override
+  public List<String> missingUnder(long deed) {
+    List<String> sentences = new ArrayList<>();
+    for (String[] link : FOUNDATIONS) {
+      handle
+          .createQuery(
+              "SELECT made.deed_id FROM %s later JOIN %s made ON made.id = later.%s"
+                      .formatted(link[0], link[2], link[1])
+                  + " JOIN undone u ON u.deed_id = made.deed_id"
+                  + " WHERE later.deed_id = :deed AND made.deed_id <> :deed LIMIT 1")
+          .bind("deed", deed)
+          .mapTo(Long.class)
+          .findFirst()
+          .flatMap(this::deed)
+          .ifPresent(
+              under ->
+                  sentences.add(
+                      "what it stands on was taken back ("
+                          + under.verb()
+                          + ", "
+                          + under.by()
+                          + ")"));
+    }
+    return sentences.stream().distinct().toList();
+  }
+
+  /** Facts, the column that names what they are about, and the table where that was made. */
+  private static final String[][] FOUNDATIONS = {
+    {"lot_opening", "lot_id", "lot"},
+    {"movement", "lot_id", "lot"},
+    {"movement", "batch_id", "batch"},
+    {"batch_step", "batch_id", "batch"},
+    {"batch_finish", "batch_id", "batch"},
+    {"batch_carry", "from_batch", "batch"},
+    {"batch_carry", "to_batch", "batch"},
+    {"piece", "made_in", "batch"},
+    {"piece", "vessel_lot", "lot"},
+    {"piece", "refill_of", "piece"},
+    {"piece_event", "piece_id", "piece"},
+    {"piece_event", "batch_id", "batch"},
+    {"piece_event", "order_line_id", "order_line"},
+    {"tray_mixed", "tray_id", "tray"},
+    {"hold_lift", "hold_id", "hold"},
+    {"timer_answer", "timer_id", "timer"},
+    {"burn_sample", "test_id", "burn_test"},
+    {"burn_cycle", "sample_id", "burn_sample"},
+    {"burn_cycle_end", "cycle_id", "burn_cycle"},
+    {"burn_look", "cycle_id", "burn_cycle"},
+    {"burn_test_close", "test_id", "burn_test"},
+    {"candle_proof", "test_id", "burn_test"},
+    {"order_terms", "line_id", "order_line"},
+    {"money", "line_id", "order_line"},
+    {"after_sale", "piece_id", "piece"}
+  };
+
   /** A later deed that needs what an earlier one made. */
   private record Dependency(String what, String sql) {}
 
@@ -155,6 +224,9 @@ final class DeedSql implements DeedBook {
           needs("the lot was opened", "lot", "lot_opening", "lot_id"),
           needs("the piece went on", "piece", "piece_event", "piece_id"),
           needs("the piece was refilled", "piece", "piece", "refill_of"),
+          needs("the rest of the pour went into another", "batch", "batch_carry", "from_batch"),
+          needs("the rest of another pour is in it", "batch", "batch_carry", "to_batch"),
+          needs("the tray was mixed up", "tray", "tray_mixed", "tray_id"),
           needs("the hold was lifted", "hold", "hold_lift", "hold_id"),
           needs("the timer was answered", "timer", "timer_answer", "timer_id"),
           needs("the sample was lit", "burn_sample", "burn_cycle", "sample_id"),
@@ -181,6 +253,14 @@ final class DeedSql implements DeedBook {
               WHERE b.deed_id = :deed AND m.deed_id <> :deed AND m.reverses IS NULL
                 AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = m.deed_id)
               ORDER BY m.id DESC LIMIT 1
+              """),
+          new Dependency(
+              "what was left of it went into another pour",
+              """
+              SELECT c.deed_id FROM batch_finish f JOIN batch_carry c ON c.from_batch = f.batch_id
+              WHERE f.deed_id = :deed
+                AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = c.deed_id)
+              ORDER BY c.id DESC LIMIT 1
               """),
           new Dependency(
               "the batch was finished again meanwhile",

@@ -41,6 +41,7 @@ final class Migrations {
           "V0029__money.sql", "",
           "V0030__after_sale.sql", "",
           "V0055__poured.sql", "",
+          "V0065__carried.sql", "",
           "V0070__step_clock.sql", "");
 
   private Migrations() {}

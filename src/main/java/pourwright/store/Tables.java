@@ -26,6 +26,7 @@ final class Tables {
           new Table("batch_finish", "batch_id, deed_id"),
           new Table("batch_step", "id"),
           new Table("batch_step_amount", "step_id, line"),
+          new Table("batch_carry", "id"),
           new Table("movement", "id"),
           new Table("piece", "id"),
           new Table("order_line", "id"),

@@ -2,6 +2,7 @@ package pourwright.store;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -57,17 +58,13 @@ final class TraceSql implements TraceBook {
               "e.piece_id"),
           new Way(
               Kind.BATCH,
-              Kind.PIECE,
+              Kind.BATCH,
               """
-              SELECT q.made_in AS f, mine.piece_id AS t FROM tray_piece mine
-              JOIN tray_mixed x ON x.tray_id = mine.tray_id
-              JOIN tray_piece other ON other.tray_id = mine.tray_id
-              JOIN piece q ON q.id = other.piece_id
-              JOIN piece_now w ON w.piece_id = mine.piece_id
-              WHERE %s AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = x.deed_id)
+              SELECT c.from_batch AS f, c.to_batch AS t FROM batch_carry c
+              WHERE %s AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = c.deed_id)
               """,
-              "q.made_in",
-              "mine.piece_id"),
+              "c.from_batch",
+              "c.to_batch"),
           new Way(
               Kind.LOT,
               Kind.PIECE,
@@ -127,7 +124,21 @@ final class TraceSql implements TraceBook {
         found.addAll(some(way, filter, some));
       }
     }
+    found.addAll(mixed(nodes, forward));
     return found;
+  }
+
+  /** Edges through trays that were mixed up; these are few and are worked out all together. */
+  private List<Edge> mixed(Collection<Node> nodes, boolean forward) {
+    MixedTrays trays = new MixedTrays(handle);
+    boolean asked = nodes.stream().anyMatch(n -> forward || n.kind() == Kind.PIECE);
+    if (!asked || !trays.any()) {
+      return List.of();
+    }
+    Set<Node> wanted = new HashSet<>(nodes);
+    return trays.edges().stream()
+        .filter(e -> wanted.contains(forward ? e.from() : e.to()))
+        .toList();
   }
 
   private List<Edge> some(Way way, String filter, List<Long> ids) {

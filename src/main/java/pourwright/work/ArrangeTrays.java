@@ -2,6 +2,8 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceState;
 import pourwright.batch.TrayCard;
 
 /** Tray cards: laying pieces on a new one (which splits or merges old ones), marks mixed up. */
@@ -25,6 +27,17 @@ public final class ArrangeTrays {
           if (unknown.isPresent()) {
             return Doing.notOnFile("piece " + unknown.get());
           }
+          Optional<Piece> other =
+              pieces.stream()
+                  .flatMap(p -> turn.books().pieces().piece(p).stream())
+                  .filter(p -> !isVessel(p))
+                  .findFirst();
+          if (other.isPresent()) {
+            return Outcome.refused(
+                Reason.PIECE_IS_NOT_THERE_YET,
+                other.get().mark().text() + " is " + other.get().state().words(),
+                "a tray card carries empty vessels that are still here");
+          }
           if (pieces.isEmpty() || label.isBlank()) {
             return Outcome.refused(
                 Reason.INPUT_CANNOT_BE, "a tray without a label or pieces", "give both");
@@ -33,6 +46,12 @@ public final class ArrangeTrays {
           return Turn.done(deed, turn.books().pieces().addTray(label, pieces, deed.id()));
         },
         ArrangeTrays::again);
+  }
+
+  private static boolean isVessel(Piece piece) {
+    boolean away =
+        piece.state() instanceof PieceState.Gone || piece.state() instanceof PieceState.CameBack;
+    return !away && PieceState.candleOf(piece.state()).isEmpty();
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
 import pourwright.batch.BatchKind;
+import pourwright.batch.Carried;
 import pourwright.batch.RecordedStep;
 
 /** Casts and pours and their recorded steps. */
@@ -36,6 +37,18 @@ public interface BatchBook {
 
   /** The step that a deed recorded. */
   Optional<RecordedStep> stepOf(long deed);
+
+  /** All that was carried from one pour into another, in the order of writing. */
+  List<Carried> carried();
+
+  /** What went from one pour into others, and what others gave it. */
+  List<Carried> carried(long batch);
+
+  /** What a deed carried. */
+  Optional<Carried> carriedBy(long deed);
+
+  /** Adds what was carried under the next number and gives it back. Only inside a write. */
+  Carried append(Carried carried);
 
   /** Adds a batch. Only inside a write. */
   void add(Batch batch);

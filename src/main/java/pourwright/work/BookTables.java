@@ -132,6 +132,8 @@ public final class BookTables {
                 rows.add(List.of(account.substring(Accounts.MATERIALS.length()), money(minor)));
               } else if (account.equals(Accounts.PIECES)) {
                 rows.add(List.of("vessels, candles and what is being made", money(minor)));
+              } else if (account.equals(Accounts.WITH_SHOPS)) {
+                rows.add(List.of("candles left with shops", money(minor)));
               }
             });
     return new SheetTable("stock", List.of("what", "value"), rows);

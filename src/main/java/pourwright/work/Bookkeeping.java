@@ -6,10 +6,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Mark;
@@ -92,7 +94,7 @@ public record Bookkeeping(
     private final ZoneId zone;
     private final String currency;
     private final Map<Long, Sum> byDeed = new TreeMap<>();
-    private final Map<Long, Long> batches = new TreeMap<>();
+    private final BatchCosts batches = new BatchCosts();
     private final List<Sale> sales = new ArrayList<>();
     private final List<Purchase> purchases = new ArrayList<>();
     private long unpricedLots;
@@ -135,15 +137,39 @@ public record Bookkeeping(
         material(material, method);
       }
       List<PieceEvent> passages = books.accounts().passages();
-      PieceCosts costs = PieceCosts.of(books, batches, passages);
+      batches.carry(books.batches().carried());
+      PieceCosts costs = PieceCosts.of(books, batches.all(), passages);
       pieces(passages, costs);
       List<Entry> entries = new ArrayList<>();
       emptyBatches(costs, entries);
       byDeed.forEach((deed, sum) -> entry(deed, sum).ifPresent(entries::add));
       money(entries);
       entries.sort(Comparator.comparing(Entry::day));
+      CloseBooks.all(books).forEach((last, stood) -> keepClosed(entries, last, stood));
       return new Bookkeeping(
           new Journal(currency, entries, notes(method)), costs, sales, purchases);
+    }
+
+    /** The days up to a closing stand as they stood; what was corrected since counts after it. */
+    private void keepClosed(List<Entry> entries, LocalDate last, Map<String, Long> stood) {
+      LocalDate open = last.plusDays(1);
+      Map<String, Long> now = new Journal(currency, entries, List.of()).balances(open);
+      stood.forEach((account, minor) -> now.merge(account, -minor, Math::addExact));
+      List<Posting> back = new ArrayList<>();
+      List<Posting> later = new ArrayList<>();
+      now.forEach(
+          (account, minor) -> {
+            if (minor != 0) {
+              back.add(new Posting(account, -minor));
+              later.add(new Posting(account, minor));
+            }
+          });
+      if (!later.isEmpty()) {
+        entries.add(new Entry(last, "C" + last, "as the books were closed", back));
+        entries.add(
+            new Entry(open, "C" + open, "corrections of days that were closed by then", later));
+        entries.sort(Comparator.comparing(Entry::day));
+      }
     }
 
     private void material(String material, Valuation.Method method) {
@@ -159,7 +185,7 @@ public record Bookkeeping(
           received(movement, in.minor(), account, lots);
         } else {
           long minor = issued.get(next++).minor();
-          issued(movement, minor, account);
+          issued(movement, entries.entries().get(i).amount(), minor, account);
         }
       }
     }
@@ -188,10 +214,10 @@ public record Bookkeeping(
           minor);
     }
 
-    private void issued(Movement movement, long minor, String account) {
+    private void issued(Movement movement, long units, long minor, String account) {
       Long batch = movement.batch();
       if (batch != null) {
-        batches.merge(batch, minor, Math::addExact);
+        batches.add(batch, movement, units, minor);
         post(movement.deed(), movement.at(), "batch " + batch, Accounts.PIECES, account, minor);
         return;
       }
@@ -213,13 +239,26 @@ public record Bookkeeping(
       Prices prices = new Prices(books, books.money().agreed(lines.keySet()));
       Map<Long, Long> pickedFor = new HashMap<>();
       Map<Long, String> candles = new HashMap<>();
+      Set<Long> withShops = new HashSet<>();
       for (PieceEvent event : passages) {
         long piece = event.piece();
         switch (event.step()) {
           case POURED -> candles.put(piece, Objects.requireNonNullElse(event.design(), ""));
-          case PICKED -> pickedFor.put(piece, Objects.requireNonNullElse(event.orderLine(), 0L));
-          case UNPICKED -> pickedFor.remove(piece);
+          case PICKED -> {
+            long line = Objects.requireNonNullElse(event.orderLine(), 0L);
+            pickedFor.put(piece, line);
+            AccountBook.LineOf head = lines.get(line);
+            if (head != null && head.channel().equals(LeaveWithShop.CHANNEL)) {
+              withShops.add(piece);
+              leave(event, head.order(), Accounts.WITH_SHOPS, Accounts.PIECES, costs);
+            }
+          }
+          case UNPICKED -> {
+            pickedFor.remove(piece);
+            fetch(event, "fetched from a shop", withShops, costs);
+          }
           case SOLD -> {
+            fetch(event, "sold by a shop", withShops, costs);
             Long line = event.orderLine() == null ? pickedFor.get(piece) : event.orderLine();
             AccountBook.LineOf head = line == null ? null : lines.get(line);
             if (head == null) {
@@ -234,9 +273,18 @@ public record Bookkeeping(
               leave(event, "cleared for a refill", Accounts.SOLD, Accounts.PIECES, costs);
           case GIVEN -> leave(event, "given away", Accounts.GIFTS, Accounts.PIECES, costs);
           case TESTED -> leave(event, "taken for test", Accounts.TESTS, Accounts.PIECES, costs);
-          case SCRAPPED -> leave(event, "scrapped", Accounts.FAILED, Accounts.PIECES, costs);
+          case SCRAPPED -> {
+            fetch(event, "scrapped", withShops, costs);
+            leave(event, "scrapped", Accounts.FAILED, Accounts.PIECES, costs);
+          }
           default -> {}
         }
+      }
+    }
+
+    private void fetch(PieceEvent event, String words, Set<Long> withShops, PieceCosts costs) {
+      if (withShops.remove(event.piece())) {
+        leave(event, words, Accounts.PIECES, Accounts.WITH_SHOPS, costs);
       }
     }
 

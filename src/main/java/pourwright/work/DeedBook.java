@@ -26,6 +26,12 @@ public interface DeedBook {
   /** Sentences about later deeds that stand on this one and would hang in the air without it. */
   List<String> standingOn(Deed deed);
 
+  /** Lots that a deed brought and that other deeds drew from, put into or counted since. */
+  List<Long> lotsUsed(long deed);
+
+  /** What a deed would stand on if it counted again and that does not count itself; in sentences. */
+  List<String> missingUnder(long deed);
+
   /**
    * Makes the facts of a deed count or not count. Only inside a write, together with the deed that
    * says so.

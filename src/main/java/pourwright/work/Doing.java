@@ -35,6 +35,11 @@ public final class Doing {
     return LocalDate.ofInstant(clock.instant(), clock.getZone());
   }
 
+  /** The studio's time zone. */
+  java.time.ZoneId zone() {
+    return clock.getZone();
+  }
+
   /** Looks at one moment of the books. */
   <T> T look(Function<Books, T> reading) {
     return unitOfWork.look(reading);

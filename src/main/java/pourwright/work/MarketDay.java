@@ -3,13 +3,11 @@ package pourwright.work;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceStep;
@@ -28,7 +26,6 @@ public final class MarketDay {
 
   private static final String PACKED = "packed for a market";
   private static final String COUNTED = "counted back from a market";
-  private static final int SHELF_MOST = 400;
   private final Doing doing;
 
   MarketDay(Doing doing) {
@@ -105,20 +102,11 @@ public final class MarketDay {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE, "nothing is packed", "say how many of at least one candle");
     }
-    Map<String, List<Piece>> found = new LinkedHashMap<>();
-    List<String> missing = new ArrayList<>();
-    take.forEach(
-        (candle, wanted) -> {
-          List<Piece> pieces = free(books, candle, wanted);
-          found.put(candle, pieces);
-          if (pieces.size() < wanted) {
-            missing.add(candle + ": " + wanted + " asked, " + pieces.size() + " there");
-          }
-        });
-    if (!missing.isEmpty()) {
+    OnTheShelf.Taken taken = OnTheShelf.take(books, take);
+    if (!taken.missing().isEmpty()) {
       return Outcome.refused(
           Reason.PIECE_IS_NOT_THERE_YET,
-          String.join("; ", missing),
+          String.join("; ", taken.missing()),
           "take what is there; held, resting and picked ones do not count");
     }
     Outcome<Order> notProved =
@@ -134,7 +122,7 @@ public final class MarketDay {
     books.orders().put(new Order(pack.name(), CHANNEL, null, OrderState.PICKED, lines), deed);
     for (OrderLine line : lines) {
       long id = books.orders().put(line, deed);
-      for (Piece piece : found.getOrDefault(line.design(), List.of())) {
+      for (Piece piece : taken.pieces().getOrDefault(line.design(), List.of())) {
         books.pieces().append(event(turn, piece.id(), PieceStep.PICKED, id, deed));
       }
     }
@@ -143,26 +131,6 @@ public final class MarketDay {
     }
     books.orders().retellOrdersOf(deed.id());
     return Turn.done(deed, Doing.known(books.orders().order(pack.name()), deed));
-  }
-
-  /** Rested pieces of a candle that nothing stops, the oldest first. */
-  private static List<Piece> free(Books books, String candle, int wanted) {
-    boolean holds = !books.holds().standing().isEmpty();
-    List<Piece> free = new ArrayList<>();
-    for (long id : books.recalls().standing(candle, "Rested", SHELF_MOST)) {
-      if (free.size() == wanted) {
-        break;
-      }
-      Optional<Piece> piece = books.pieces().piece(id);
-      boolean good =
-          piece.isPresent()
-              && (piece.get().grade() == null || piece.get().grade() == Grade.FIRST)
-              && !(holds && !books.holds().stopping(id).isEmpty());
-      if (good) {
-        free.add(piece.orElseThrow());
-      }
-    }
-    return free;
   }
 
   private static PieceEvent event(

@@ -42,6 +42,8 @@ public enum Reason {
   IT_IS_ALREADY_ANSWERED,
   /** What one looked at was changed meanwhile by somebody else. */
   IT_WAS_CHANGED_MEANWHILE,
+  /** The books of that day are closed. */
+  DAY_IS_CLOSED,
   /** Some lines of the file are bad. */
   FILE_HAS_BAD_LINES
 }

@@ -78,12 +78,14 @@ public record Recall(String what, int batches, List<Row> rows) {
 
   private static Row row(RecallBook.Whereabouts w) {
     PieceStep step = PieceStep.valueOf(w.lastStep());
-    boolean out = step == PieceStep.SOLD || step == PieceStep.GIVEN;
+    boolean withShop =
+        step == PieceStep.PICKED && LeaveWithShop.CHANNEL.equals(w.channel());
+    boolean out = withShop || step == PieceStep.SOLD || step == PieceStep.GIVEN;
     return new Row(
         w.piece(),
         Mark.ofNumber(w.mark()).text(),
         w.design(),
-        step.words(),
+        withShop ? "left with a shop" : step.words(),
         out,
         w.lastAt(),
         Objects.requireNonNullElse(w.order(), ""),

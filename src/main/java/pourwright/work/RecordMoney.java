@@ -55,6 +55,10 @@ public final class RecordMoney {
               "the amount is in " + fact.currency() + " and the studio keeps its books in " + keeps,
               "convert it at the rate you paid and give it in " + keeps));
     }
+    Optional<Outcome<List<MoneyFact>>> closed = CloseBooks.refusal(turn.books(), fact.day());
+    if (closed.isPresent()) {
+      return closed;
+    }
     boolean known = fact.order() == null || turn.books().orders().order(fact.order()).isPresent();
     boolean line = fact.line() == null || turn.books().orders().line(fact.line()).isPresent();
     if (!known || !line) {

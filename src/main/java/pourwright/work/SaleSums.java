@@ -1,13 +1,16 @@
 package pourwright.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import pourwright.cost.MoneyKind;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
+import pourwright.order.OrderState;
 import pourwright.quantity.Money;
 
 /**
@@ -20,6 +23,11 @@ import pourwright.quantity.Money;
  */
 public record SaleSums(Order order, String currency, List<Line> lines, List<MoneyFact> money) {
   private static final double MINOR = 100;
+
+  /** What lessens what an order still owes. */
+  private static final Set<MoneyKind> COUNTS_AS_PAID =
+      Set.of(
+          MoneyKind.PAID, MoneyKind.DEPOSIT, MoneyKind.VOUCHER_USED, MoneyKind.COMMISSION);
 
   /** Keeps its own copies. */
   public SaleSums {
@@ -52,6 +60,7 @@ public record SaleSums(Order order, String currency, List<Line> lines, List<Mone
     Map<OrderLine.Key, Long> ids = books.orders().lineIds(order.number());
     Map<Long, Long> agreed = books.money().agreed(ids.values());
     PriceList prices = PriceList.of(books);
+    Map<Long, Integer> sold = sold(books, order, ids);
     List<Line> lines = new ArrayList<>();
     for (OrderLine line : order.lines()) {
       long id = ids.getOrDefault(line.key(), 0L);
@@ -67,10 +76,27 @@ public record SaleSums(Order order, String currency, List<Line> lines, List<Mone
         price =
             prices.in(line.design(), order.channel()).map(p -> Math.round(p * MINOR)).orElse(null);
       }
-      lines.add(new Line(id, name, line.quantity(), price, isAgreed));
+      lines.add(new Line(id, name, sold.getOrDefault(id, line.quantity()), price, isAgreed));
     }
     String currency = books.settings().value("currency").orElse("EUR");
     return new SaleSums(order, currency, lines, books.money().of(order.number()));
+  }
+
+  /** What was sold of goods that went out unsold: to a stall, or left with a shop. */
+  private static Map<Long, Integer> sold(
+      Books books, Order order, Map<OrderLine.Key, Long> ids) {
+    boolean wentOut =
+        order.channel().equals(LeaveWithShop.CHANNEL)
+            || (order.channel().equals(MarketDay.CHANNEL) && order.state() == OrderState.SENT);
+    Map<Long, Integer> sold = new HashMap<>();
+    if (wentOut) {
+      Map<Long, Integer> filled = books.orders().filled(ids.values());
+      for (long id : ids.values()) {
+        int out = books.recalls().pickedForLine(id).size();
+        sold.put(id, Math.max(0, filled.getOrDefault(id, 0) - out));
+      }
+    }
+    return sold;
   }
 
   /** All lines together, cents. */
@@ -83,7 +109,7 @@ public record SaleSums(Order order, String currency, List<Line> lines, List<Mone
     long paid = 0;
     for (MoneyFact fact : money) {
       MoneyKind kind = fact.kind();
-      if (kind == MoneyKind.PAID || kind == MoneyKind.DEPOSIT || kind == MoneyKind.VOUCHER_USED) {
+      if (COUNTS_AS_PAID.contains(kind)) {
         paid += fact.minor();
       } else if (kind == MoneyKind.REFUND) {
         paid -= fact.minor();

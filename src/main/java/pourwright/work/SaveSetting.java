@@ -15,7 +15,7 @@ public final class SaveSetting {
         act,
         VERB,
         turn -> {
-          if (!key.matches("[a-z][a-z0-9.-]{0,79}")) {
+          if (!key.matches("[a-z][a-z0-9.-]{0,79}") || key.startsWith(CloseBooks.KEY)) {
             return Outcome.refused(
                 Reason.INPUT_CANNOT_BE, "'" + key + "' is not a setting", "use small letters");
           }

@@ -151,12 +151,13 @@ public final class SlateBook {
     return setting("slate.market-day", 120);
   }
 
-  /** The channels with their terms: shop, stall, wholesale. */
+  /** The channels with their terms: shop, stall, wholesale, goods left with a shop. House. */
   public List<Terms> terms() {
     return List.of(
         terms("own shop", "shop", 0.05, 0.30, 1),
         terms("market stall", "stall", 0.02, 0, 1),
-        terms("wholesale", "wholesale", 0, 0, 0.5));
+        terms("wholesale", "wholesale", 0, 0, 0.5),
+        terms("left with a shop", LeaveWithShop.CHANNEL, 0.4, 0, 1));
   }
 
   private Terms terms(String name, String key, double fee, double fixed, double share) {

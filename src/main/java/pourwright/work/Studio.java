@@ -72,6 +72,9 @@ public final class Studio {
   /** Writes a mistake down and puts stock and plan right. */
   public final NameMistake nameMistake;
 
+  /** Takes what was left of a pour into another. */
+  public final CarryRest carryRest;
+
   /** Closes a pour that was stopped for safety. */
   public final StopPour stopPour;
 
@@ -129,6 +132,12 @@ public final class Studio {
   /** Days at a market. */
   public final MarketDay market;
 
+  /** Goods left with shops. */
+  public final LeaveWithShop shops;
+
+  /** Closes years of the books. */
+  public final CloseBooks closeBooks;
+
   /** Clears vessels that came back for a refill. */
   public final RefillVessel refillVessel;
 
@@ -163,6 +172,7 @@ public final class Studio {
     finishCast = new FinishCast(doing);
     finishPour = new FinishPour(doing);
     nameMistake = new NameMistake(doing);
+    carryRest = new CarryRest(doing);
     stopPour = new StopPour(doing);
     advancePieces = new AdvancePieces(doing);
     arrangeTrays = new ArrangeTrays(doing);
@@ -182,6 +192,8 @@ public final class Studio {
     recordMoney = new RecordMoney(doing);
     afterSale = new RecordAfterSale(doing);
     market = new MarketDay(doing);
+    shops = new LeaveWithShop(doing);
+    closeBooks = new CloseBooks(doing);
     refillVessel = new RefillVessel(doing);
     importCards = new ImportCards(doing);
     undo = new Undo(doing);

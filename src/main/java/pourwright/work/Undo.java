@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import pourwright.batch.PieceLife;
 import pourwright.stock.Amount;
 import pourwright.stock.Movement;
+import pourwright.stock.Shelf;
 
 /**
  * Takes a deed back by a further deed: its movements are reversed exactly and its other facts no
@@ -47,15 +48,18 @@ public final class Undo {
           "a hold is not undone, it is lifted",
           "lift it on the page of holds, with your name and the reason");
     }
-    List<String> standing = deeds.standingOn(target);
-    if (!standing.isEmpty()) {
+    if (target.verb().equals(CloseBooks.VERB)) {
       return Outcome.refused(
-          Reason.LATER_DEEDS_STAND_ON_IT,
-          String.join("; ", standing),
-          "undo those first, the newest first");
+          Reason.DAY_IS_CLOSED,
+          "closed books are not opened again",
+          "correct what was wrong; the correction counts in the open year");
+    }
+    Outcome<Deed> loose = loose(deeds, target);
+    if (loose != null) {
+      return loose;
     }
     List<Movement> movements = turn.books().lots().ofDeed(id);
-    Outcome<Deed> shortage = shortage(turn, movements);
+    Outcome<Deed> shortage = shortage(turn, target, movements);
     if (shortage != null) {
       return shortage;
     }
@@ -71,6 +75,26 @@ public final class Undo {
       }
     }
     return Turn.done(deed, deed);
+  }
+
+  /** Why a deed, or one down the chain, would hang in the air or leave others so. */
+  private static @Nullable Outcome<Deed> loose(DeedBook deeds, Deed target) {
+    boolean counts = false;
+    Deed at = target;
+    while (at != null) {
+      List<String> sentences = counts ? deeds.missingUnder(at.id()) : deeds.standingOn(at);
+      if (!sentences.isEmpty()) {
+        return Outcome.refused(
+            Reason.LATER_DEEDS_STAND_ON_IT,
+            String.join("; ", sentences),
+            counts
+                ? "bring that back first, in the history"
+                : "undo those first, the newest first");
+      }
+      counts = !counts;
+      at = at.undoes() == null ? null : deeds.deed(at.undoes()).orElseThrow();
+    }
+    return null;
   }
 
   /** The deed stops counting; what it took back counts again; and so on down the chain. */
@@ -98,25 +122,54 @@ public final class Undo {
     return chain;
   }
 
-  private static @Nullable Outcome<Deed> shortage(Turn turn, List<Movement> movements) {
+  /** Why a lot has less than would be taken back, or is used by others, if so. */
+  private static @Nullable Outcome<Deed> shortage(
+      Turn turn, Deed target, List<Movement> movements) {
+    LotBook lots = turn.books().lots();
     java.util.Map<Long, Amount> left = new java.util.TreeMap<>();
     for (Movement movement : movements) {
       Amount before =
-          left.getOrDefault(
-              movement.lot(), turn.books().lots().shelf(movement.lot()).orElseThrow().onHand());
-      Amount after = before.minus(movement.change());
-      left.put(movement.lot(), after);
+          left.computeIfAbsent(
+              movement.lot(),
+              lot ->
+                  lots.shelf(lot)
+                      .map(Shelf::onHand)
+                      .orElse(Amount.none(movement.change().kind())));
+      left.put(movement.lot(), before.minus(movement.change()));
     }
-    for (var entry : left.entrySet()) {
-      if (entry.getValue().isNegative()) {
-        var lot = turn.books().lots().shelf(entry.getKey()).orElseThrow().lot();
-        return Outcome.refused(
-            Reason.LOT_WOULD_GO_NEGATIVE,
-            lot.material() + " lot " + lot.code() + " has been used since",
-            "undo what used it first, or count the lot");
-      }
+    java.util.Set<Long> tooShort = new java.util.TreeSet<>(used(turn, target));
+    left.forEach(
+        (lot, amount) -> {
+          if (amount.isNegative()) {
+            tooShort.add(lot);
+          }
+        });
+    for (long lot : tooShort) {
+      String name =
+          lots.shelf(lot)
+              .map(s -> s.lot().material() + " lot " + s.lot().code())
+              .orElse("lot " + lot);
+      return Outcome.refused(
+          Reason.LOT_WOULD_GO_NEGATIVE,
+          name + " has been used since",
+          "undo what used it first, or count the lot");
     }
     return null;
+  }
+
+  /** Lots that deeds which stop counting brought, and that others used. */
+  private static List<Long> used(Turn turn, Deed target) {
+    List<Long> used = new java.util.ArrayList<>();
+    boolean counts = false;
+    Deed at = target;
+    while (at != null) {
+      if (!counts) {
+        used.addAll(turn.books().deeds().lotsUsed(at.id()));
+      }
+      counts = !counts;
+      at = at.undoes() == null ? null : turn.books().deeds().deed(at.undoes()).orElseThrow();
+    }
+    return used;
   }
 
   private static @Nullable Outcome<Deed> broken(Turn turn, long piece) {

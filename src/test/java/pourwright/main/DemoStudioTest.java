@@ -20,6 +20,11 @@ import pourwright.plan.ForwardRule;
 import pourwright.plan.Goal;
 import pourwright.plan.Plan;
 import pourwright.plan.StepKind;
+import java.util.Set;
+import java.util.TreeSet;
+import pourwright.stock.Cause;
+import pourwright.work.Hold;
+import pourwright.work.Recall;
 import pourwright.work.PieceBook;
 import pourwright.work.WorkPlan;
 
@@ -93,6 +98,50 @@ class DemoStudioTest {
               });
       assertThat(wiring.unsound()).isEmpty();
       assertThat(wiring.store().keptRowsWrong()).isZero();
+    }
+  }
+
+  /** A maker who opens the sample sees Hold and Trace on candles that are there and that are out. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
+  void theBadLotWasPouredSoldAndHeldAndIsFoundWithExactlyItsPieces(
+      String day, @TempDir Path folder) {
+    Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);
+    try (Wiring wiring = Wiring.open(folder, "", clock)) {
+      DemoStudio.make(
+          wiring.store().unitOfWork(),
+          wiring.studio().files(),
+          new DemoStudio.Spec(2, 17),
+          clock.instant(),
+          ZoneOffset.UTC);
+      wiring
+          .studio()
+          .look(
+              books -> {
+                Hold hold = books.holds().standing().get(0);
+                long lot = hold.subject().number();
+                Set<Long> batches = new TreeSet<>();
+                books.lots().movements(lot, null, 10_000).items().stream()
+                    .filter(m -> m.cause() == Cause.DRAWN)
+                    .forEach(m -> batches.add(Objects.requireNonNull(m.batch())));
+                Set<Long> pieces = new TreeSet<>();
+                batches.forEach(
+                    b -> books.pieces().ofBatch(b).forEach(piece -> pieces.add(piece.id())));
+                Recall recall = Recall.ofLot(books, lot).orElseThrow();
+                assertThat(recall.rows())
+                    .extracting(Recall.Row::piece)
+                    .containsExactlyInAnyOrderElementsOf(pieces);
+                assertThat(recall.out()).isGreaterThanOrEqualTo(3);
+                assertThat(recall.rows())
+                    .extracting(Recall.Row::customer)
+                    .contains("Harbour Reading Room", "Tolbooth Tea House", "Net Loft Lodgings");
+                assertThat(recall.rows().size() - recall.out()).isPositive();
+                assertThat(recall.rows())
+                    .allSatisfy(r -> assertThat(books.holds().stopping(r.piece())).hasSize(1));
+                assertThat(books.holds().stopped()).isEqualTo(pieces);
+                return "";
+              });
     }
   }
 }

@@ -14,6 +14,7 @@ import pourwright.order.OrderState;
 import pourwright.stock.Amount;
 import pourwright.work.AdvancePieces;
 import pourwright.work.AttachFile;
+import pourwright.work.CarryRest;
 import pourwright.work.BurnTest;
 import pourwright.work.Customer;
 import pourwright.work.DrawForBatch;
@@ -86,6 +87,14 @@ final class Filled {
     bench.studio.finishPour.run(
         Bench.act(),
         new FinishPour.Request(pour.id(), List.of(new FinishPour.Filled("rain", ids)), List.of()));
+    Batch next = bench.studio.startPour.run(Bench.act(), Bench.pourPlan("rain", 1)).made();
+    bench
+        .studio
+        .carryRest
+        .run(
+            Bench.act(),
+            new CarryRest.Request(pour.id(), next.id(), Amount.ofGrams(20)))
+        .made();
     advance(bench, vessels, PieceStep.RESTING);
     advance(bench, vessels, PieceStep.RESTED);
     OrderLine line =

@@ -2,6 +2,7 @@ package pourwright.page.house;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import pourwright.page.Corner;
@@ -11,6 +12,7 @@ import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.StudioSurroundings;
 import pourwright.work.Act;
+import pourwright.work.CloseBooks;
 import pourwright.work.Deed;
 import pourwright.work.Outcome;
 import pourwright.work.PageOf;
@@ -88,6 +90,22 @@ public final class HistoryCorner implements Corner {
     undo(http, last.get().id());
   }
 
+  /** Whether what is taken back lies in days whose books are closed. */
+  private boolean inClosedDays(long id) {
+    return desk.studio()
+        .look(
+            books ->
+                CloseBooks.closed(books)
+                    .flatMap(
+                        last ->
+                            books
+                                .deeds()
+                                .deed(id)
+                                .map(d -> LocalDate.ofInstant(d.at(), desk.zone()))
+                                .map(day -> !day.isAfter(last)))
+                    .orElse(false));
+  }
+
   private void undo(Context http, long id) {
     Form form = Form.of(http);
     Optional<Act> act = form.act(http, "");
@@ -103,7 +121,9 @@ public final class HistoryCorner implements Corner {
             : new Said(
                 Said.Tone.DONE,
                 "Taken back.",
-                "Nothing was erased; the history has a button to do it again.");
+                inClosedDays(id)
+                    ? "The books of that day are closed: it counts in the open year."
+                    : "Nothing was erased; the history has a button to do it again.");
     Show.done(http, said, back.isEmpty() ? "/history" : Numbers.ownPath(back));
   }
 }

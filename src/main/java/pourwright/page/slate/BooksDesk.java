@@ -10,10 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.work.Act;
 import pourwright.work.BookTables;
 import pourwright.work.Bookkeeping;
+import pourwright.work.CloseBooks;
+import pourwright.work.Outcome;
 import pourwright.work.SheetTable;
 import pourwright.work.TablePrinter;
 
@@ -30,6 +34,7 @@ final class BooksDesk {
 
   void addTo(RoutesConfig routes) {
     routes.get(PATH, this::show);
+    routes.post(PATH + "/close", this::close);
     routes.get(PATH + "/journal", this::journal);
     routes.get(PATH + "/workbook", this::workbook);
     routes.get(PATH + "/csv/{table}", this::csv);
@@ -95,7 +100,15 @@ final class BooksDesk {
         http,
         "slate/books.jte",
         new BooksPage(
-            form, periods(), true, period.get().query(), lines, months, books.journal().notes()));
+            form,
+            periods(),
+            true,
+            period.get().query(),
+            lines,
+            months,
+            books.journal().notes(),
+            closed(),
+            proposedClosing()));
   }
 
   private List<String[]> periods() {
@@ -106,7 +119,44 @@ final class BooksDesk {
   }
 
   private BooksPage empty(Form form) {
-    return new BooksPage(form, periods(), false, "", List.of(), List.of(), List.of());
+    return new BooksPage(
+        form,
+        periods(),
+        false,
+        "",
+        List.of(),
+        List.of(),
+        List.of(),
+        closed(),
+        proposedClosing());
+  }
+
+  private String closed() {
+    return desk.studio()
+        .look(CloseBooks::closed)
+        .map(day -> "The books are closed up to " + desk.day(day) + ".")
+        .orElse("");
+  }
+
+  private String proposedClosing() {
+    return desk.today().withDayOfYear(1).minusDays(1).toString();
+  }
+
+  private void close(Context http) {
+    Form form = Form.of(http);
+    Optional<LocalDate> last = form.read("last", "a day", LocalDate::parse);
+    Optional<Act> act = form.act(http, "");
+    if (!form.ok() || last.isEmpty() || act.isEmpty()) {
+      Show.again(http, "slate/books.jte", empty(form));
+      return;
+    }
+    Outcome<LocalDate> outcome = desk.studio().closeBooks.run(act.get(), last.get());
+    Show.done(
+        http,
+        outcome instanceof Outcome.Refused<LocalDate> refused
+            ? Said.refused(refused)
+            : Said.done("Closed. Whatever is corrected later counts after that day."),
+        PATH);
   }
 
   private static SheetTable table(BookTables tables, String name) {

@@ -13,6 +13,8 @@ import pourwright.page.Form;
  * @param lines what came to what
  * @param months month by month
  * @param notes what a reader must know
+ * @param closed up to when the books are closed, or an empty string
+ * @param closing the day that is proposed for the next closing
  */
 public record BooksPage(
     Form form,
@@ -21,7 +23,9 @@ public record BooksPage(
     String query,
     List<Line> lines,
     List<Month> months,
-    List<String> notes) {
+    List<String> notes,
+    String closed,
+    String closing) {
   /** A line of the overview. */
   public record Line(String what, String money) {}
 

@@ -111,7 +111,12 @@ final class SalePapers {
   PaperSheet invoice(SaleSums sums) {
     List<Block> blocks = new ArrayList<>(List.of(lines(sums), tax()));
     for (MoneyFact fact : sums.money()) {
-      if (List.of(MoneyKind.PAID, MoneyKind.DEPOSIT, MoneyKind.VOUCHER_USED, MoneyKind.REFUND)
+      if (List.of(
+              MoneyKind.PAID,
+              MoneyKind.DEPOSIT,
+              MoneyKind.VOUCHER_USED,
+              MoneyKind.COMMISSION,
+              MoneyKind.REFUND)
           .contains(fact.kind())) {
         blocks.add(
             new Block.Text(

@@ -57,6 +57,7 @@ public final class SlatePlace implements Place {
     routes.post(path(), this::settings);
     new ChannelsDesk(desk).addTo(routes);
     new SaleDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
+    new MoneyDesk(desk).addTo(routes);
     new BooksDesk(desk, TablePrinter.ofTheHouse()).addTo(routes);
     routes.get(path() + "/{candle}", this::candle);
     routes.post(path() + "/{candle}", this::savePrice);

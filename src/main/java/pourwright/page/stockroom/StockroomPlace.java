@@ -74,6 +74,8 @@ public final class StockroomPlace implements Place {
     new DeliveryDesk(desk).addTo(routes);
     new ListDesk(desk).addTo(routes);
     new MarketDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
+    new ShopDesk(desk).addTo(routes);
+    new RestDesk(desk).addTo(routes);
     new RecallDesk(desk, PaperPrinter.ofTheHouse(), TablePrinter.ofTheHouse()).addTo(routes);
   }
 
