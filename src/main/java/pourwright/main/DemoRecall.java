@@ -66,16 +66,21 @@ final class DemoRecall {
       history.on(came.plusDays(day), this::pour);
     }
     LocalDate held = came.plusWeeks(HELD_AFTER_WEEKS);
-    history.on(held.minusDays(13), this::sell);
+    for (int day = 13; day > 4; day--) {
+      history.on(held.minusDays(day), this::sell);
+    }
     history.on(held.minusDays(2), this::write);
     history.on(held, this::hold);
   }
 
+  /** A candle that may be sold is poured rather than one that may not yet. */
   private void pour() {
     Optional<CandleDesign> most =
         designs.stream()
             .filter(d -> making.tight(d.vessel()).size() > 2)
-            .max(Comparator.comparingInt(d -> making.tight(d.vessel()).size()));
+            .max(
+                Comparator.comparing((CandleDesign d) -> shop.maySell(d.code()))
+                    .thenComparing(d -> making.tight(d.vessel()).size()));
     if (pours < POURS && most.isPresent()) {
       pours++;
       making.pour(most.get(), 4);
@@ -89,7 +94,8 @@ final class DemoRecall {
     Map<Long, CandleDesign> found = new LinkedHashMap<>();
     for (CandleDesign design : designs) {
       for (long piece : making.shelf(design.code())) {
-        if (reached.nodes().contains(new Trace.Node(Trace.Kind.PIECE, piece))) {
+        if (shop.maySell(design.code())
+            && reached.nodes().contains(new Trace.Node(Trace.Kind.PIECE, piece))) {
           found.put(piece, design);
         }
       }
@@ -101,15 +107,20 @@ final class DemoRecall {
     Map<Long, CandleDesign> there = onShelf();
     List<Long> pieces = new ArrayList<>(there.keySet());
     List<String> buyers = List.copyOf(BUYERS.keySet());
-    for (int i = 0; i < buyers.size() && i + 1 < pieces.size(); i++) {
-      String buyer = buyers.get(i);
+    for (int i = 0; sold.size() < buyers.size() && i + 1 < pieces.size(); i++) {
+      String buyer = buyers.get(sold.size());
       history
           .studio()
           .customers
           .put(
               history.act(),
               new Customer(
-                  buyer, BUYERS.getOrDefault(buyer, ""), (3 + i) + " Quay Row, Harbour", "", "", ""));
+                  buyer,
+                  BUYERS.getOrDefault(buyer, ""),
+                  (3 + i) + " Quay Row, Harbour",
+                  "",
+                  "",
+                  ""));
       CandleDesign design = there.get(pieces.get(i));
       if (design != null) {
         shop.sellTo(buyer, design.code(), pieces.get(i));

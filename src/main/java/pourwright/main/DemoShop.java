@@ -204,15 +204,18 @@ final class DemoShop {
     history.studio().orders.move(history.act(), order.number(), OrderState.SENT);
   }
 
+  /** Whether a word for sale stands on a design. */
+  boolean maySell(String design) {
+    return proved.test(design);
+  }
+
   /** One piece, chosen, goes to a buyer who is known by name. */
   void sellTo(String customer, String design, long piece) {
     String no = "U" + number++;
-    OrderLine line =
-        new OrderLine(no, design, 1, 1, history.today().plusDays(7), null);
+    OrderLine line = new OrderLine(no, design, 1, 1, history.today().plusDays(7), null);
     Order order = new Order(no, "shop", customer, OrderState.OPEN, List.of(line));
     history.studio().orders.take(history.act(), order);
-    Long id =
-        history.studio().look(books -> books.orders().lineIds(no)).get(line.key());
+    Long id = history.studio().look(books -> books.orders().lineIds(no)).get(line.key());
     making.shelf(design).remove(piece);
     move(List.of(piece), PieceStep.PICKED, id);
     move(List.of(piece), PieceStep.SOLD, id);

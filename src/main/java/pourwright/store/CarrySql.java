@@ -32,8 +32,7 @@ record CarrySql(Handle handle) {
 
   List<Carried> of(long batch) {
     return handle
-        .createQuery(
-            SELECT + "AND (c.from_batch = :batch OR c.to_batch = :batch) ORDER BY c.id")
+        .createQuery(SELECT + "AND (c.from_batch = :batch OR c.to_batch = :batch) ORDER BY c.id")
         .bind("batch", batch)
         .map((row, ctx) -> map(row))
         .list();

@@ -83,9 +83,7 @@ public final class CarryRest {
     Deed deed = turn.deed(Subject.of(Subject.Kind.BATCH, request.into()));
     return Turn.done(
         deed,
-        books
-            .batches()
-            .append(new Carried(0, request.from(), request.into(), amount, deed.id())));
+        books.batches().append(new Carried(0, request.from(), request.into(), amount, deed.id())));
   }
 
   /** What a pour took in and has not given on: the most that can be left of it. */
@@ -97,8 +95,7 @@ public final class CarryRest {
       }
     }
     for (Carried carried : books.batches().carried(pour)) {
-      left =
-          carried.into() == pour ? left.plus(carried.amount()) : left.minus(carried.amount());
+      left = carried.into() == pour ? left.plus(carried.amount()) : left.minus(carried.amount());
     }
     return left;
   }

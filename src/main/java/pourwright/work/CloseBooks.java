@@ -36,7 +36,9 @@ public final class CloseBooks {
   private Outcome<LocalDate> close(Turn turn, LocalDate last) {
     if (!last.isBefore(turn.today())) {
       return Outcome.refused(
-          Reason.INPUT_CANNOT_BE, last + " is not over", "close the books up to a day before today");
+          Reason.INPUT_CANNOT_BE,
+          last + " is not over",
+          "close the books up to a day before today");
     }
     Optional<LocalDate> before = closed(turn.books());
     if (before.isPresent() && !last.isAfter(before.get())) {
@@ -49,8 +51,7 @@ public final class CloseBooks {
     Bookkeeping.of(turn.books(), doing.zone())
         .journal()
         .balances(last.plusDays(1))
-        .forEach(
-            (account, minor) -> text.append(minor).append('\t').append(account).append('\n'));
+        .forEach((account, minor) -> text.append(minor).append('\t').append(account).append('\n'));
     Deed deed = turn.deed(new Subject(Subject.Kind.SETTING, KEY + last));
     turn.books().settings().put(KEY + last, text.toString(), deed.id());
     return Turn.done(deed, last);

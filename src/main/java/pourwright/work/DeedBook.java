@@ -29,7 +29,9 @@ public interface DeedBook {
   /** Lots that a deed brought and that other deeds drew from, put into or counted since. */
   List<Long> lotsUsed(long deed);
 
-  /** What a deed would stand on if it counted again and that does not count itself; in sentences. */
+  /**
+   * What a deed would stand on if it counted again and that does not count itself; in sentences.
+   */
   List<String> missingUnder(long deed);
 
   /**

@@ -126,6 +126,10 @@ public final class LeaveWithShop {
           String.join("; ", taken.missing()),
           "leave what is there; held, resting and picked ones do not count");
     }
+    Outcome<Order> notProved = ForSale.refusal(books, taken.all());
+    if (notProved != null) {
+      return notProved;
+    }
     Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, leave.order()));
     String ref = "shop " + shop;
     if (books.customers().customer(ref).isEmpty()) {
@@ -147,12 +151,7 @@ public final class LeaveWithShop {
           .ifPresent(
               price ->
                   money(
-                      turn,
-                      MoneyKind.AGREED,
-                      leave.order(),
-                      id,
-                      Math.round(price * MINOR),
-                      deed));
+                      turn, MoneyKind.AGREED, leave.order(), id, Math.round(price * MINOR), deed));
     }
     books.orders().retellOrdersOf(deed.id());
     return Turn.done(deed, Doing.known(books.orders().order(leave.order()), deed));
@@ -228,8 +227,7 @@ public final class LeaveWithShop {
       books
           .orders()
           .put(
-              new Order(
-                  now.number(), now.channel(), now.customer(), OrderState.SENT, now.lines()),
+              new Order(now.number(), now.channel(), now.customer(), OrderState.SENT, now.lines()),
               deed);
     }
     books.orders().retellOrdersOf(deed.id());
@@ -248,8 +246,14 @@ public final class LeaveWithShop {
         return Optional.of(
             Outcome.refused(
                 Reason.INPUT_CANNOT_BE,
-                sold + " of " + design + " sold and " + home + " home, "
-                    + line.getValue().size() + " are with the shop",
+                sold
+                    + " of "
+                    + design
+                    + " sold and "
+                    + home
+                    + " home, "
+                    + line.getValue().size()
+                    + " are with the shop",
                 "count again with the shop"));
       }
     }
@@ -274,8 +278,7 @@ public final class LeaveWithShop {
   /** Which pieces came home: those whose mark was read, then the youngest. */
   private static List<Long> home(List<Long> there, Told told, int count) {
     List<Long> home =
-        new ArrayList<>(
-            there.stream().filter(told.homeMarks()::contains).limit(count).toList());
+        new ArrayList<>(there.stream().filter(told.homeMarks()::contains).limit(count).toList());
     for (int i = there.size() - 1; i >= 0 && home.size() < count; i--) {
       if (!home.contains(there.get(i))) {
         home.add(there.get(i));

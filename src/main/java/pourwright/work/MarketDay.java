@@ -109,8 +109,7 @@ public final class MarketDay {
           String.join("; ", taken.missing()),
           "take what is there; held, resting and picked ones do not count");
     }
-    Outcome<Order> notProved =
-        ForSale.refusal(books, found.values().stream().flatMap(List::stream).toList());
+    Outcome<Order> notProved = ForSale.refusal(books, taken.all());
     if (notProved != null) {
       return notProved;
     }

@@ -8,7 +8,9 @@ import java.util.Optional;
 import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 
-/** Finished candles that may leave the studio now: rested, of the first sort, stopped by nothing. */
+/**
+ * Finished candles that may leave the studio now: rested, of the first sort, stopped by nothing.
+ */
 final class OnTheShelf {
   private static final int SHELF_MOST = 400;
 
@@ -20,7 +22,12 @@ final class OnTheShelf {
    * @param pieces by candle, the oldest first
    * @param missing what there is too little of, in words; empty when all is there
    */
-  record Taken(Map<String, List<Piece>> pieces, List<String> missing) {}
+  record Taken(Map<String, List<Piece>> pieces, List<String> missing) {
+    /** All of them. */
+    List<Piece> all() {
+      return pieces.values().stream().flatMap(List::stream).toList();
+    }
+  }
 
   /** Looks for so many of each candle. */
   static Taken take(Books books, Map<String, Integer> wanted) {

@@ -78,8 +78,7 @@ public record Recall(String what, int batches, List<Row> rows) {
 
   private static Row row(RecallBook.Whereabouts w) {
     PieceStep step = PieceStep.valueOf(w.lastStep());
-    boolean withShop =
-        step == PieceStep.PICKED && LeaveWithShop.CHANNEL.equals(w.channel());
+    boolean withShop = step == PieceStep.PICKED && LeaveWithShop.CHANNEL.equals(w.channel());
     boolean out = withShop || step == PieceStep.SOLD || step == PieceStep.GIVEN;
     return new Row(
         w.piece(),

@@ -26,8 +26,7 @@ public record SaleSums(Order order, String currency, List<Line> lines, List<Mone
 
   /** What lessens what an order still owes. */
   private static final Set<MoneyKind> COUNTS_AS_PAID =
-      Set.of(
-          MoneyKind.PAID, MoneyKind.DEPOSIT, MoneyKind.VOUCHER_USED, MoneyKind.COMMISSION);
+      Set.of(MoneyKind.PAID, MoneyKind.DEPOSIT, MoneyKind.VOUCHER_USED, MoneyKind.COMMISSION);
 
   /** Keeps its own copies. */
   public SaleSums {
@@ -83,8 +82,7 @@ public record SaleSums(Order order, String currency, List<Line> lines, List<Mone
   }
 
   /** What was sold of goods that went out unsold: to a stall, or left with a shop. */
-  private static Map<Long, Integer> sold(
-      Books books, Order order, Map<OrderLine.Key, Long> ids) {
+  private static Map<Long, Integer> sold(Books books, Order order, Map<OrderLine.Key, Long> ids) {
     boolean wentOut =
         order.channel().equals(LeaveWithShop.CHANNEL)
             || (order.channel().equals(MarketDay.CHANNEL) && order.state() == OrderState.SENT);

@@ -45,6 +45,19 @@ public record StockEntries(List<Entry> entries, List<Movement> movements, Set<Lo
 
   /** The same from movements in the order of writing and the prices of their lots. */
   static StockEntries of(List<Movement> movements, Map<Long, Price> prices) {
+    return of(movements, prices, 0);
+  }
+
+  /**
+   * The same for movements that came later, when so much was there.
+   *
+   * <p>When a count that had found more is taken back after that was used, it must have been there
+   * all the same: a later count found it. It is entered where it was used, for nothing, and taken
+   * off the later count.
+   */
+  static StockEntries of(List<Movement> movements, Map<Long, Price> prices, long before) {
+    long there = before;
+    long found = 0;
     Set<Long> gone = undone(movements);
     Map<String, Long> givenBack = givenBack(movements, gone);
     List<Entry> entries = new ArrayList<>();
@@ -60,10 +73,22 @@ public record StockEntries(List<Entry> entries, List<Movement> movements, Set<Lo
         if (price == null && movement.cause() == Cause.RECEIVED) {
           withoutPrice.add(movement.lot());
         }
-        entries.add(new Entry.In(units, price == null ? 0 : price.minor()));
-        lines.add(movement);
+        long early = movement.cause() == Cause.COUNTED ? Math.min(found, units) : 0;
+        found -= early;
+        if (units > early) {
+          entries.add(new Entry.In(units - early, price == null ? 0 : price.minor()));
+          lines.add(movement);
+          there += units - early;
+        }
       } else {
         long out = takeOff(movement, givenBack);
+        if (out > there) {
+          entries.add(new Entry.In(out - there, 0));
+          lines.add(movement);
+          found += out - there;
+          there = out;
+        }
+        there -= out;
         if (out > 0) {
           entries.add(new Entry.Out(out, into(movement)));
           lines.add(movement);

@@ -51,7 +51,7 @@ public record StockValue(
       return Optional.empty();
     }
     Map<Long, Price> prices = books.lots().prices(material);
-    StockEntries entries = StockEntries.of(later, prices);
+    StockEntries entries = StockEntries.of(later, prices, valuation.stockAmount());
     List<String> unpriced = new ArrayList<>(unpricedLots);
     unpriced.addAll(codes(books, entries.withoutPrice()));
     return Optional.of(

@@ -59,6 +59,10 @@ public final class Undo {
       return loose;
     }
     List<Movement> movements = turn.books().lots().ofDeed(id);
+    Outcome<Deed> given = givenOn(turn, movements);
+    if (given != null) {
+      return given;
+    }
     Outcome<Deed> shortage = shortage(turn, target, movements);
     if (shortage != null) {
       return shortage;
@@ -122,6 +126,40 @@ public final class Undo {
     return chain;
   }
 
+  /** Why a batch would have put back or given on more than it ever had, if so. */
+  private static @Nullable Outcome<Deed> givenOn(Turn turn, List<Movement> movements) {
+    java.util.Set<Long> batches = new java.util.TreeSet<>();
+    for (Movement movement : movements) {
+      if (movement.batch() != null) {
+        batches.add(movement.batch());
+      }
+    }
+    for (long batch : batches) {
+      java.util.Map<Long, Long> inLot = new java.util.TreeMap<>();
+      turn.books()
+          .lots()
+          .ofBatch(batch)
+          .forEach(m -> inLot.merge(m.lot(), m.change().units(), Math::addExact));
+      Amount left = CarryRest.left(turn.books(), batch);
+      for (Movement m : movements) {
+        if (m.batch() != null && m.batch() == batch) {
+          inLot.merge(m.lot(), -m.change().units(), Math::addExact);
+          left = m.change().kind() == left.kind() ? left.plus(m.change()) : left;
+        }
+      }
+      boolean back = inLot.values().stream().anyMatch(units -> units > 0);
+      if (back || left.isNegative()) {
+        return Outcome.refused(
+            Reason.LATER_DEEDS_STAND_ON_IT,
+            back
+                ? "part of it was put back into the lot since"
+                : "what was left of it went into another pour",
+            "undo that first");
+      }
+    }
+    return null;
+  }
+
   /** Why a lot has less than would be taken back, or is used by others, if so. */
   private static @Nullable Outcome<Deed> shortage(
       Turn turn, Deed target, List<Movement> movements) {
@@ -132,9 +170,7 @@ public final class Undo {
           left.computeIfAbsent(
               movement.lot(),
               lot ->
-                  lots.shelf(lot)
-                      .map(Shelf::onHand)
-                      .orElse(Amount.none(movement.change().kind())));
+                  lots.shelf(lot).map(Shelf::onHand).orElse(Amount.none(movement.change().kind())));
       left.put(movement.lot(), before.minus(movement.change()));
     }
     java.util.Set<Long> tooShort = new java.util.TreeSet<>(used(turn, target));

@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,12 +22,10 @@ import pourwright.plan.ForwardRule;
 import pourwright.plan.Goal;
 import pourwright.plan.Plan;
 import pourwright.plan.StepKind;
-import java.util.Set;
-import java.util.TreeSet;
 import pourwright.stock.Cause;
 import pourwright.work.Hold;
-import pourwright.work.Recall;
 import pourwright.work.PieceBook;
+import pourwright.work.Recall;
 import pourwright.work.WorkPlan;
 
 /** The invented studio's history holds what the demo is to show. */
@@ -101,10 +101,11 @@ class DemoStudioTest {
     }
   }
 
-  /** A maker who opens the sample sees Hold and Trace on candles that are there and that are out. */
+  /**
+   * A maker who opens the sample sees Hold and Trace on candles that are there and that are out.
+   */
   @ParameterizedTest
-  @ValueSource(
-      strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
+  @ValueSource(strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
   void theBadLotWasPouredSoldAndHeldAndIsFoundWithExactlyItsPieces(
       String day, @TempDir Path folder) {
     Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);

@@ -49,13 +49,14 @@ class BookLawProperties {
     assertThat(year.bench.store.keptRowsWrong()).isZero();
   }
 
-  /** Money: what was paid for materials is in stock, in pieces, or on an account of what is gone. */
+  /**
+   * Money: what was paid for materials is in stock, in pieces, or on an account of what is gone.
+   */
   private static void money(RandomYear year) {
     Bookkeeping books = books(year);
     Journal journal = books.journal();
     Map<String, Long> balances = journal.balances(END);
-    long paid =
-        books.purchases().stream().mapToLong(p -> p.minor() == null ? 0 : p.minor()).sum();
+    long paid = books.purchases().stream().mapToLong(p -> p.minor() == null ? 0 : p.minor()).sum();
     long there = journal.sum(Accounts.STOCK, LocalDate.MIN, END);
     long gone = 0;
     for (String account :

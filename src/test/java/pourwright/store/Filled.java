@@ -14,8 +14,8 @@ import pourwright.order.OrderState;
 import pourwright.stock.Amount;
 import pourwright.work.AdvancePieces;
 import pourwright.work.AttachFile;
-import pourwright.work.CarryRest;
 import pourwright.work.BurnTest;
+import pourwright.work.CarryRest;
 import pourwright.work.Customer;
 import pourwright.work.DrawForBatch;
 import pourwright.work.FinishCast;
@@ -91,9 +91,7 @@ final class Filled {
     bench
         .studio
         .carryRest
-        .run(
-            Bench.act(),
-            new CarryRest.Request(pour.id(), next.id(), Amount.ofGrams(20)))
+        .run(Bench.act(), new CarryRest.Request(pour.id(), next.id(), Amount.ofGrams(20)))
         .made();
     advance(bench, vessels, PieceStep.RESTING);
     advance(bench, vessels, PieceStep.RESTED);

@@ -14,7 +14,12 @@ final class OutOnSale {
   private OutOnSale() {}
 
   private static List<Order> out(RandomYear year, String channel) {
-    return year.bench.studio.look(b -> b.orders().list(OrderState.PICKED, null, 50)).items().stream()
+    return year
+        .bench
+        .studio
+        .look(b -> b.orders().list(OrderState.PICKED, null, 50))
+        .items()
+        .stream()
         .filter(o -> o.channel().equals(channel))
         .toList();
   }
@@ -42,8 +47,7 @@ final class OutOnSale {
     Order market = year.any(out);
     return year.bench.studio.market.countBack(
         Bench.act(),
-        new MarketDay.Home(
-            market.number(), some(year, market), List.of(), 2400L, 0, null, "dry"));
+        new MarketDay.Home(market.number(), some(year, market), List.of(), 2400L, 0, null, "dry"));
   }
 
   /** Candles are left with a shop, or it tells what it sold and gives some back. */

@@ -34,13 +34,14 @@ import pourwright.work.ReceiveLot;
 import pourwright.work.RecordAfterSale;
 import pourwright.work.RecordStep;
 import pourwright.work.RefillVessel;
+import pourwright.work.Signed;
 import pourwright.work.WriteOff;
 
 /**
  * A random history of everything a ledger must stand: deliveries with and without a price, draws
  * over several lots, what is put back, trays that are split, merged and mixed up, bought vessels,
- * rests carried into another pour, sales, stalls, goods left with shops, returns, refills, counts, losses, and corrections
- * of corrections. What is refused is part of it.
+ * rests carried into another pour, sales, stalls, goods left with shops, returns, refills, counts,
+ * losses, and corrections of corrections. What is refused is part of it.
  */
 final class RandomYear implements AutoCloseable {
   private static final List<String> MATERIALS =
@@ -60,6 +61,7 @@ final class RandomYear implements AutoCloseable {
 
   RandomYear(int seed) {
     this.random = new Random(seed);
+    Signed.forSale(bench.studio, "rain");
     bench.studio.saveSetting.run(Bench.act(), "slate.price.rain", "24.00");
     for (String material : MATERIALS) {
       receive(material);
@@ -72,7 +74,7 @@ final class RandomYear implements AutoCloseable {
   void go(int steps) {
     for (int i = 0; i < steps; i++) {
       bench.clock.move(Duration.ofHours(1 + random.nextInt(30)));
-      one(random.nextInt(33));
+      one(random.nextInt(36));
     }
   }
 
@@ -91,11 +93,11 @@ final class RandomYear implements AutoCloseable {
       case 18 -> mixUp();
       case 19, 20, 21 -> hurry();
       case 22, 23, 24 -> sellOrSo();
-      case 25 -> comeBack();
-      case 26 -> refill();
+      case 25, 33 -> comeBack();
+      case 26, 34 -> refill();
       case 27 -> order();
       case 28 -> keep("market", OutOnSale.market(this, "Market " + markets++));
-      case 29 -> keep("shop", OutOnSale.shop(this, "Quay " + markets++));
+      case 29, 35 -> keep("shop", OutOnSale.shop(this, "Quay " + markets++));
       default -> undo();
     }
   }
@@ -206,8 +208,7 @@ final class RandomYear implements AutoCloseable {
           "carry",
           bench.studio.carryRest.run(
               Bench.act(),
-              new CarryRest.Request(
-                  rest.id(), any(into).id(), new Amount(UnitKind.MASS, units))));
+              new CarryRest.Request(rest.id(), any(into).id(), new Amount(UnitKind.MASS, units))));
     }
   }
 
@@ -255,7 +256,8 @@ final class RandomYear implements AutoCloseable {
     boolean pieces = shelf.lot().kind() == UnitKind.COUNT;
     Amount amount = pieces ? Amount.ofPieces(1 + random.nextInt(3)) : some();
     if (random.nextBoolean()) {
-      keep("count", bench.studio.countLot.run(Bench.act(), new CountLot.Request(lot, amount, null)));
+      keep(
+          "count", bench.studio.countLot.run(Bench.act(), new CountLot.Request(lot, amount, null)));
     } else {
       Cause cause = any(List.of(Cause.WASTE, Cause.TEST, Cause.GIFT, Cause.SOLD));
       keep(
@@ -302,8 +304,7 @@ final class RandomYear implements AutoCloseable {
     move(PieceStep.DRIED, some(p -> p.state() instanceof PieceState.Hardened, 6), null);
     move(
         PieceStep.SEEP_TEST,
-        some(
-            p -> p.state() instanceof PieceState.Dry d && d.tightness() != Tightness.WAX, 2),
+        some(p -> p.state() instanceof PieceState.Dry d && d.tightness() != Tightness.WAX, 2),
         null);
     move(PieceStep.HELD_WAX, some(p -> p.state() instanceof PieceState.SeepTesting, 2), null);
     move(PieceStep.RESTING, some(p -> p.state() instanceof PieceState.Poured, 6), null);
@@ -337,8 +338,7 @@ final class RandomYear implements AutoCloseable {
 
   private void comeBack() {
     for (long piece :
-        some(
-            p -> p.state() instanceof PieceState.Gone g && g.how() == PieceStep.SOLD, 1)) {
+        some(p -> p.state() instanceof PieceState.Gone g && g.how() == PieceStep.SOLD, 1)) {
       keep(
           "come back",
           bench.studio.afterSale.run(

@@ -203,8 +203,7 @@ final class RawTrace {
         together.forEach(p -> origins.put(p, any));
       }
     }
-    origins.forEach(
-        (piece, from) -> from.forEach(o -> arrow(o, new Node(Kind.PIECE, piece))));
+    origins.forEach((piece, from) -> from.forEach(o -> arrow(o, new Node(Kind.PIECE, piece))));
   }
 
   private static List<Line> of(List<Line> rows, long deed) {

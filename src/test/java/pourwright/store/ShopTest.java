@@ -36,6 +36,7 @@ import pourwright.work.Reason;
 import pourwright.work.Recall;
 import pourwright.work.ReceiveLot;
 import pourwright.work.SaleSums;
+import pourwright.work.Signed;
 import pourwright.work.Subject;
 
 /** Goods left with a shop, a rest that goes into another pour, and years that are closed. */
@@ -49,6 +50,7 @@ class ShopTest {
   @BeforeEach
   void threeCandles() {
     bench = Bench.onSqlite();
+    Signed.forSale(bench.studio, "rain");
     bench.studio.saveSetting.run(Bench.act(), "slate.price.rain", "20.00");
     receive("grey-powder", "P-1", 1000, 1000);
     wax = receive("soft-wax", "W-1", 1000, 1000);
@@ -182,8 +184,7 @@ class ShopTest {
     assertThat(now.heldMarks()).hasSize(1);
     Outcome<?> more =
         bench.studio.shops.leave(
-            Bench.act(),
-            new LeaveWithShop.Leave("Pier", bench.studio.today(), Map.of("rain", 1)));
+            Bench.act(), new LeaveWithShop.Leave("Pier", bench.studio.today(), Map.of("rain", 1)));
     assertThat(sentence(more)).isEqualTo("rain: 1 asked, 0 there");
   }
 
@@ -204,8 +205,7 @@ class ShopTest {
     receive("soft-wax", "W-2", 1000, 4000);
     Batch first = pour(List.of(), 400);
     Batch second = bench.studio.startPour.run(Bench.act(), Bench.pourPlan("rain", 1)).made();
-    CarryRest.Request rest =
-        new CarryRest.Request(first.id(), second.id(), Amount.ofGrams(100));
+    CarryRest.Request rest = new CarryRest.Request(first.id(), second.id(), Amount.ofGrams(100));
     assertThat(
             sentence(
                 bench.studio.carryRest.run(
@@ -269,8 +269,7 @@ class ShopTest {
             Bench.act(), AdvancePieces.Request.of(candles.subList(0, 1), PieceStep.SOLD));
     bench.clock.move(Duration.ofDays(400));
     LocalDate open = LocalDate.of(2027, 1, 1);
-    Outcome<LocalDate> closing =
-        bench.studio.closeBooks.run(Bench.act(), open.minusDays(1));
+    Outcome<LocalDate> closing = bench.studio.closeBooks.run(Bench.act(), open.minusDays(1));
     Map<String, Long> stood = journal().balances(open);
     assertThat(stood).containsEntry(Accounts.SOLD, 300L);
     bench.studio.undo.run(Bench.act(), sold.deed().id()).made();

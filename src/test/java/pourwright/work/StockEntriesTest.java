@@ -92,6 +92,24 @@ class StockEntriesTest {
         .containsExactly(new Valuation.Entry.In(100, 1000), new Valuation.Entry.Out(25, "batch 7"));
   }
 
+  /** Found at a count, used, the count taken back, and found again: it was there all the time. */
+  @Test
+  void whatWasUsedBeforeItsCountWasTakenBackIsFoundWhereItWasUsed() {
+    move(1, 100, Cause.RECEIVED, null);
+    Movement count = move(1, 50, Cause.COUNTED, null);
+    move(1, -120, Cause.DRAWN, 7L);
+    move(1, 60, Cause.COUNTED, null);
+    undo(count);
+    StockEntries entries = StockEntries.of(movements, PRICES);
+    assertThat(entries.entries())
+        .containsExactly(
+            new Valuation.Entry.In(100, 1000),
+            new Valuation.Entry.In(20, 0),
+            new Valuation.Entry.Out(120, "batch 7"),
+            new Valuation.Entry.In(40, 0));
+    assertThat(entries.valued(Valuation.Method.FIFO).stockAmount()).isEqualTo(40);
+  }
+
   @Test
   void aLotWithoutAPriceIsNamed() {
     move(9, 100, Cause.RECEIVED, null);

@@ -72,8 +72,7 @@ public final class SaleSettingsCorner implements Corner {
               values.putIfAbsent(SELL_WITHIN, "365");
               values.put(RefillVessel.LIMIT, "" + RefillVessel.limit(books));
               values.put(
-                  METHOD,
-                  StockValue.method(books) == Valuation.Method.FIFO ? "fifo" : "average");
+                  METHOD, StockValue.method(books) == Valuation.Method.FIFO ? "fifo" : "average");
               return true;
             });
     return Form.startingFrom(values);
@@ -106,8 +105,7 @@ public final class SaleSettingsCorner implements Corner {
     for (Map.Entry<String, String> one : wanted.entrySet()) {
       if (!one.getValue().equals(before.getOrDefault(one.getKey(), ""))) {
         Act each = Act.of(act.get().by(), act.get().requestKey() + "-" + one.getKey());
-        Outcome<String> outcome =
-            desk.studio().saveSetting.run(each, one.getKey(), one.getValue());
+        Outcome<String> outcome = desk.studio().saveSetting.run(each, one.getKey(), one.getValue());
         if (outcome instanceof Outcome.Refused<String> refused) {
           Show.done(http, Said.refused(refused), PATH);
           return;

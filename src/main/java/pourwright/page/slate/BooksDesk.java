@@ -120,15 +120,7 @@ final class BooksDesk {
 
   private BooksPage empty(Form form) {
     return new BooksPage(
-        form,
-        periods(),
-        false,
-        "",
-        List.of(),
-        List.of(),
-        List.of(),
-        closed(),
-        proposedClosing());
+        form, periods(), false, "", List.of(), List.of(), List.of(), closed(), proposedClosing());
   }
 
   private String closed() {

@@ -103,8 +103,7 @@ public final class MoneyDesk {
   private void write(Context http) {
     Form form = Form.of(http);
     String currency = desk.studio().look(b -> b.settings().value("currency")).orElse("EUR");
-    Optional<MoneyKind> kind =
-        form.read("kind", "what for", MoneyKind::of).filter(KINDS::contains);
+    Optional<MoneyKind> kind = form.read("kind", "what for", MoneyKind::of).filter(KINDS::contains);
     Optional<Long> minor =
         form.read("amount", "an amount", t -> PriceText.minor(t, desk.locale(), currency));
     Optional<LocalDate> day = form.read("day", "a day", LocalDate::parse);

@@ -40,10 +40,7 @@ public final class RestDesk {
    * @param carried what went over lately
    */
   public record RestPage(
-      Form form,
-      Map<String, String> finished,
-      Map<String, String> running,
-      List<String> carried) {}
+      Form form, Map<String, String> finished, Map<String, String> running, List<String> carried) {}
 
   void addTo(RoutesConfig routes) {
     routes.get(PATH, http -> Show.page(http, "stockroom/rest.jte", page(Form.blank())));
@@ -64,8 +61,7 @@ public final class RestDesk {
   }
 
   private String words(Batch pour) {
-    String what =
-        pour.plan().makes().stream().map(BatchPlan.Makes::design).findFirst().orElse("");
+    String what = pour.plan().makes().stream().map(BatchPlan.Makes::design).findFirst().orElse("");
     return pour.mark().text() + ", " + what + ", " + desk.dayAndTime(pour.startedAt());
   }
 
