@@ -54,15 +54,24 @@ final class CastRoute {
         null,
         "");
     String first = chain.last();
-    chain.thenWait("set", "Set: " + what, times.demoldFromH(), "sets from the pour on");
-    int window = (int) Math.floor((times.demoldToH() - times.demoldFromH()) * 60);
+    chain.thenWait(
+        "set",
+        "Set: " + what,
+        times.demoldFromH() * habits.shed().harden(),
+        "sets from the pour on");
+    int window =
+        (int) Math.floor((times.demoldToH() - times.demoldFromH()) * habits.shed().harden() * 60);
     chain.thenHands(
         hands("demold", "Demold " + what, minutes(hands.demold())),
         0,
         window,
         "demold while the mold still comes off");
     String demolded = chain.last();
-    chain.thenWait("harden", "Harden damp: " + what, times.hardenH(), "kept damp at once");
+    chain.thenWait(
+        "harden",
+        "Harden damp: " + what,
+        times.hardenH() * habits.shed().harden(),
+        "kept damp at once");
     if (finish.sandMinutesPerPiece() > 0) {
       chain.thenHands(
           hands("sand", "Wet-sand " + what + grits(), minutes(finish.sandMinutesPerPiece())),
@@ -70,7 +79,11 @@ final class CastRoute {
           null,
           "sand after hardening");
     }
-    chain.thenWait("dry", "Dry to constant mass: " + what, times.dryH(), "dries once rinsed");
+    chain.thenWait(
+        "dry",
+        "Dry to constant mass: " + what,
+        times.dryH() * habits.shed().dry(),
+        "dries once rinsed");
     String dry = chain.last();
     coats();
     tightness();
@@ -140,6 +153,10 @@ final class CastRoute {
         0,
         24 * 60,
         "water is not left standing for days");
-    chain.thenWait("dry2", "Dry again: " + what, waits.dryAgainH(), "wetting takes dry away");
+    chain.thenWait(
+        "dry2",
+        "Dry again: " + what,
+        waits.dryAgainH() * habits.shed().dry(),
+        "wetting takes dry away");
   }
 }

@@ -14,9 +14,27 @@ import java.util.Map;
  * @param hours hours of each person, by initials
  * @param melters how many melters
  * @param racks pieces that the drying rack holds
+ * @param post days on which parcels go
  */
 public record Floor(
-    Instant origin, ZoneId zone, int days, Map<String, WorkHours> hours, int melters, int racks) {
+    Instant origin,
+    ZoneId zone,
+    int days,
+    Map<String, WorkHours> hours,
+    int melters,
+    int racks,
+    PostDays post) {
+  /** A studio whose post comes every day. */
+  public Floor(
+      Instant origin, ZoneId zone, int days, Map<String, WorkHours> hours, int melters, int racks) {
+    this(origin, zone, days, hours, melters, racks, PostDays.EVERY_DAY);
+  }
+
+  /** The same with other days of the post. */
+  public Floor with(PostDays other) {
+    return new Floor(origin, zone, days, hours, melters, racks, other);
+  }
+
   /** House: one person, one melter, 60 pieces on the rack, 180 days ahead. */
   public static Floor house(Instant origin, ZoneId zone, List<String> initials) {
     Map<String, WorkHours> hours = new java.util.TreeMap<>();

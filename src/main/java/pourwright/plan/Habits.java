@@ -11,6 +11,7 @@ import pourwright.quantity.Check;
  * @param pitcherG most wax and fragrance in one pour, in g
  * @param hands minutes of hands
  * @param waits waits that no card knows
+ * @param shed how much longer a cast takes where it stands
  */
 public record Habits(
     double vesselReject,
@@ -18,7 +19,41 @@ public record Habits(
     int piecesPerMixing,
     double pitcherG,
     Hands hands,
-    Waits waits) {
+    Waits waits,
+    Shed shed) {
+
+  /**
+   * How much longer things take in the shed than at 20 °C; 1 for as long.
+   *
+   * @param harden setting and hardening damp
+   * @param dry drying
+   */
+  public record Shed(double harden, double dry) {
+    /** A shed at 20 °C. */
+    public static final Shed WARM = new Shed(1, 1);
+
+    /** Checks the range. */
+    public Shed {
+      Check.between("harden", harden, 0.1, 20);
+      Check.between("dry", dry, 0.1, 20);
+    }
+  }
+
+  /** Habits of a studio whose casts stand at 20 °C. */
+  public Habits(
+      double vesselReject,
+      double candleReject,
+      int piecesPerMixing,
+      double pitcherG,
+      Hands hands,
+      Waits waits) {
+    this(vesselReject, candleReject, piecesPerMixing, pitcherG, hands, waits, Shed.WARM);
+  }
+
+  /** The same with casts in another shed. */
+  public Habits in(Shed other) {
+    return new Habits(vesselReject, candleReject, piecesPerMixing, pitcherG, hands, waits, other);
+  }
 
   /**
    * Minutes of hands.

@@ -60,7 +60,14 @@ public final class LastDay {
     for (int back = 0; back < LOOK_BACK_DAYS; back++, day = day.minusDays(1)) {
       Instant morning = day.atStartOfDay(floor.zone()).toInstant();
       Floor then =
-          new Floor(morning, floor.zone(), 200, floor.hours(), floor.melters(), floor.racks());
+          new Floor(
+              morning,
+              floor.zone(),
+              200,
+              floor.hours(),
+              floor.melters(),
+              floor.racks(),
+              floor.post());
       PlanProblem problem = alone(line, book, habits, then);
       if (new ForwardRule().plan(problem, Planner.Effort.of(Duration.ZERO))
               instanceof Planner.Planned planned

@@ -140,14 +140,15 @@ public final class Routing {
     return goals;
   }
 
-  /** The end of the due day; the horizon where no day was promised. */
+  /** The end of the last day on which the parcel can go; the horizon where no day was promised. */
   private int dueMin(@org.jspecify.annotations.Nullable LocalDate dueOn) {
     if (dueOn == null) {
       return floor.horizonMin();
     }
     long seconds =
         java.time.Duration.between(
-                floor.origin(), dueOn.plusDays(1).atStartOfDay(floor.zone()).toInstant())
+                floor.origin(),
+                floor.post().onOrBefore(dueOn).plusDays(1).atStartOfDay(floor.zone()).toInstant())
             .getSeconds();
     return (int) Math.max(-floor.horizonMin(), Math.min(floor.horizonMin(), seconds / 60));
   }

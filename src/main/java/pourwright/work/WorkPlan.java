@@ -94,7 +94,7 @@ public record WorkPlan(
       Planner.Effort effort) {
     CardBook book = Drawers.book(books);
     InHand inHand = inHand(books, book, now, zone);
-    Habits habits = Habits.HOUSE;
+    Habits habits = PlanSettings.habits(books);
     Floor floor = floor(books, book, now, zone);
     MakePlan make = Explosion.of(lines, book, inHand, habits);
     PlanProblem problem = Routing.of(make, book, habits, floor);
@@ -119,7 +119,7 @@ public record WorkPlan(
         said.isBlank()
             ? initials.isEmpty() ? List.of("MAKER") : initials
             : List.of(said.strip().split("[ ,]+"));
-    return Floor.house(now, zone, hands);
+    return Floor.house(now, zone, hands).with(PlanSettings.post(books));
   }
 
   /** What is there now, with the casts under way as far as they are. */

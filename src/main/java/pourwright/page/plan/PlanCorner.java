@@ -71,6 +71,7 @@ public final class PlanCorner implements Corner {
     routes.post("/plan/stop", this::stop);
     routes.post("/plan/take", this::take);
     routes.post("/plan/move", this::takeMoved);
+    new HabitsDesk(desk).addTo(routes);
   }
 
   private void show(Context http) {

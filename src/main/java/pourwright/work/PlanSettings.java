@@ -1,0 +1,77 @@
+package pourwright.work;
+
+import java.util.List;
+import pourwright.cast.ColdShed;
+import pourwright.plan.Habits;
+import pourwright.plan.PostDays;
+import pourwright.quantity.OutOfRange;
+
+/**
+ * What she wrote down for the plan: the post's days and the shed's temperature.
+ *
+ * @param week weekdays of the post, as typed
+ * @param hot hot days, as typed
+ * @param last last posts, as typed
+ * @param shed temperature of the shed in °C, as typed; empty for a shed at 20 °C
+ */
+public record PlanSettings(String week, String hot, String last, String shed) {
+  private static final String WEEK = "plan.post-week";
+  private static final String HOT = "plan.hot-days";
+  private static final String LAST = "plan.last-post";
+  private static final String SHED = "plan.shed-c";
+
+  /** What is written down now. */
+  public static PlanSettings of(Books books) {
+    SettingBook said = books.settings();
+    return new PlanSettings(
+        said.value(WEEK).orElse(""),
+        said.value(HOT).orElse(""),
+        said.value(LAST).orElse(""),
+        said.value(SHED).orElse(""));
+  }
+
+  /** The days of the post; every day where nothing is written down or it cannot be read. */
+  static PostDays post(Books books) {
+    PlanSettings said = of(books);
+    try {
+      return PostDays.read(said.week(), said.hot(), said.last());
+    } catch (OutOfRange e) {
+      return PostDays.EVERY_DAY;
+    }
+  }
+
+  /** House habits in her shed. */
+  static Habits habits(Books books) {
+    String shed = of(books).shed();
+    try {
+      return shed.isBlank() ? Habits.HOUSE : Habits.HOUSE.in(shed(Double.parseDouble(shed)));
+    } catch (NumberFormatException | OutOfRange e) {
+      return Habits.HOUSE;
+    }
+  }
+
+  /**
+   * How much slower casts are at a temperature.
+   *
+   * @throws OutOfRange outside 2 to 35 °C
+   */
+  public static Habits.Shed shed(double celsius) {
+    ColdShed cold = ColdShed.at(celsius);
+    return new Habits.Shed(cold.harden(), cold.dry());
+  }
+
+  /** Writes all four down; they were read before. */
+  public Outcome<String> save(Studio studio, Act act) {
+    List<List<String>> all =
+        List.of(List.of(WEEK, week), List.of(HOT, hot), List.of(LAST, last), List.of(SHED, shed));
+    Outcome<String> outcome = Outcome.refused(Reason.INPUT_CANNOT_BE, "nothing to write down", "");
+    for (List<String> one : all) {
+      Act each = new Act(act.by(), act.requestKey() + "-" + one.get(0), act.note());
+      outcome = studio.saveSetting.run(each, one.get(0), one.get(1));
+      if (outcome instanceof Outcome.Refused<String>) {
+        return outcome;
+      }
+    }
+    return outcome;
+  }
+}
