@@ -138,6 +138,11 @@ final class DrawerSql implements DrawerBook {
   }
 
   @Override
+  public <T> List<CardVersion<T>> putAway(Drawer<T> kind) {
+    return newest(kind).values().stream().filter(CardVersion::retired).toList();
+  }
+
+  @Override
   public <T> List<CardVersion<T>> history(Drawer<T> kind, String code) {
     return handle
         .createQuery(

@@ -33,6 +33,11 @@ public final class AcceptOrders {
     return doing.look(books -> changes(books, ready));
   }
 
+  /** What there is already for the lines that a file changes or cancels. */
+  public Map<OrderLine.Key, AlreadyMade> already(ImportChanges changes) {
+    return doing.look(books -> AlreadyMade.of(books, changes, doing.today()));
+  }
+
   /** Takes it in. */
   public Outcome<Accepted> run(Act act, String fileName, OrderImport.Ready ready) {
     return doing.once(

@@ -17,6 +17,9 @@ public interface DrawerBook {
   /** Current cards by code, the retired left out. */
   <T> PageOf<CardVersion<T>> list(Drawer<T> kind, @Nullable String after, int limit);
 
+  /** Cards of a kind that were put away, by code, each as it was last. */
+  <T> List<CardVersion<T>> putAway(Drawer<T> kind);
+
   /** All current cards of a kind by code, the retired left out. */
   <T> List<CardVersion<T>> all(Drawer<T> kind);
 

@@ -3,6 +3,7 @@ package pourwright.page.house;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,7 @@ import pourwright.page.Show;
 import pourwright.quantity.NumberText;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Act;
+import pourwright.work.Books;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
@@ -53,8 +55,9 @@ public final class CrewCorner implements Corner {
    * @param form what was typed
    * @param people who works here
    * @param instruments what is measured with
+   * @param trash what was put away: the drawer's name before the code
    */
-  public record CrewPage(Form form, List<Row> people, List<Row> instruments) {
+  public record CrewPage(Form form, List<Row> people, List<Row> instruments, List<Row> trash) {
     /** Roles to choose from. */
     public Map<String, String> roles() {
       Map<String, String> roles = new LinkedHashMap<>();
@@ -82,6 +85,8 @@ public final class CrewCorner implements Corner {
     routes.post("/settings/instrument", this::instrument);
     routes.post("/settings/away/person", http -> away(http, Drawers.PERSON));
     routes.post("/settings/away/instrument", http -> away(http, Drawers.INSTRUMENT));
+    routes.post("/settings/back/person", http -> back(http, Drawers.PERSON));
+    routes.post("/settings/back/instrument", http -> back(http, Drawers.INSTRUMENT));
   }
 
   private CrewPage page(Form form) {
@@ -95,7 +100,42 @@ public final class CrewCorner implements Corner {
                         .toList(),
                     books.cards().all(Drawers.INSTRUMENT).stream()
                         .map(i -> new Row(i.body().code(), words(i.body()), i.version()))
-                        .toList()));
+                        .toList(),
+                    trash(books)));
+  }
+
+  private List<Row> trash(Books books) {
+    List<Row> trash = new ArrayList<>();
+    for (CardVersion<Person> p : books.cards().putAway(Drawers.PERSON)) {
+      trash.add(new Row("person/" + p.code(), words(p.body()), p.version()));
+    }
+    for (CardVersion<Instrument> i : books.cards().putAway(Drawers.INSTRUMENT)) {
+      trash.add(new Row("instrument/" + i.code(), words(i.body()), i.version()));
+    }
+    return trash;
+  }
+
+  /** Takes a card out of the trash as it was. */
+  private <T extends Card> void back(Context http, Drawer<T> drawer) {
+    Form form = Form.of(http);
+    String code = form.value("code");
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.who(http, form);
+      return;
+    }
+    Optional<CardVersion<T>> card =
+        desk.studio()
+            .look(
+                books ->
+                    books.cards().putAway(drawer).stream()
+                        .filter(v -> v.code().equals(code))
+                        .findFirst());
+    if (card.isEmpty()) {
+      Show.done(http, Said.refused("There is no such card.", "Load the page again."), PAGE);
+      return;
+    }
+    keep(http, form, act.get(), drawer, card.get().body());
   }
 
   private static String words(Person person) {
@@ -188,9 +228,19 @@ public final class CrewCorner implements Corner {
             .look(books -> books.cards().current(drawer, card.code()))
             .map(CardVersion::version)
             .orElse(0);
+    boolean away =
+        desk.studio()
+            .<Boolean>look(
+                books ->
+                    books.cards().putAway(drawer).stream()
+                        .anyMatch(v -> v.code().equals(card.code())));
     SaveCard.Saving<T> saving =
         desk.studio().saveCard.run(act, SaveCard.Request.of(drawer, card.code(), basedOn, card));
-    tell(http, form, saving, "Written down.");
+    tell(
+        http,
+        form,
+        saving,
+        away ? "This one was put away before; it is back with its history." : "Written down.");
   }
 
   private <T extends Card> void away(Context http, Drawer<T> drawer) {

@@ -86,7 +86,8 @@ final class ImportDesk {
     OrderImport outcome = read(file, form, choices.get());
     if (outcome instanceof OrderImport.Ready ready) {
       var changes = desk.studio().acceptOrders.preview(ready);
-      Show.page(http, TEMPLATE, ImportPage.ready(form, key, file.name(), ready, changes));
+      var already = desk.studio().acceptOrders.already(changes);
+      Show.page(http, TEMPLATE, ImportPage.ready(form, key, file.name(), ready, changes, already));
     } else {
       Show.again(http, TEMPLATE, ImportPage.of(form, key, file.name(), outcome));
     }

@@ -2,9 +2,12 @@ package pourwright.page.orders;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import pourwright.order.ImportChanges;
 import pourwright.order.OrderImport;
+import pourwright.order.OrderLine;
 import pourwright.page.Form;
+import pourwright.work.AlreadyMade;
 
 /**
  * What the page shows about a file before anything is taken: finished strings.
@@ -76,7 +79,12 @@ public record ImportPage(
   }
 
   static ImportPage ready(
-      Form form, String file, String name, OrderImport.Ready ready, ImportChanges changes) {
+      Form form,
+      String file,
+      String name,
+      OrderImport.Ready ready,
+      ImportChanges changes,
+      Map<OrderLine.Key, AlreadyMade> already) {
     List<String> lines = new ArrayList<>();
     changes.added().stream()
         .limit(SHOWN)
@@ -91,8 +99,15 @@ public record ImportPage(
                         + (l.dueOn() == null ? "no day" : l.dueOn())));
     changes
         .edited()
-        .forEach(e -> lines.add("changed: " + e.after().key().words() + ", " + e.words()));
-    changes.cancelled().forEach(l -> lines.add("cancelled: " + l.key().words()));
+        .forEach(
+            e ->
+                lines.add(
+                    "changed: "
+                        + e.after().key().words()
+                        + ", "
+                        + e.words()
+                        + made(already, e.before())));
+    changes.cancelled().forEach(l -> lines.add("cancelled: " + l.key().words() + made(already, l)));
     String headline =
         changes.isNothing()
             ? "All "
@@ -117,6 +132,11 @@ public record ImportPage(
         ready.notes(),
         lines,
         !changes.isNothing());
+  }
+
+  private static String made(Map<OrderLine.Key, AlreadyMade> already, OrderLine line) {
+    AlreadyMade made = already.get(line.key());
+    return made == null ? "" : " (" + made.words() + ")";
   }
 
   /** How it was read, as far as the reading got. */

@@ -112,6 +112,39 @@ class OrderFileInBrowserTest extends BrowserTest {
   }
 
   @Test
+  void aSecondFileShowsWhatChangedWhatWasCancelledAndWhatIsAlreadyCast() {
+    String first = "Order,Item,Qty,Due\nD-1,bollard-rain,2,2027-12-24\nD-1,cog-fig,1,2027-12-24\n";
+    String second = "Order,Item,Qty,Due\nD-1,bollard-rain,5,2027-12-24\n";
+    Page page = visit(open.base(), "/orders/import", Window.PHONE);
+    look(page, file("one.csv", first.getBytes(StandardCharsets.UTF_8)));
+    page.locator("form[action='/orders/import/take'] #by").fill("AB");
+    page.click("text=Take all of it");
+    var plan =
+        new pourwright.batch.BatchPlan(
+            pourwright.batch.BatchKind.CAST,
+            "grey",
+            1,
+            List.of(new pourwright.batch.BatchPlan.Makes("bollard", 1, 3, "bollard-mold")),
+            List.of(),
+            null);
+    long cast = open.studio.startCast.run(open.act(), plan).made().id();
+    var whole = List.of(new pourwright.work.FinishCast.Demolded("bollard", 3));
+    open.studio
+        .finishCast
+        .run(open.act(), new pourwright.work.FinishCast.Request(cast, whole, null))
+        .made();
+    page.navigate(open.base() + "/orders/import");
+    look(page, file("two.csv", second.getBytes(StandardCharsets.UTF_8)));
+    assertThat(page.locator("section:has(#came)").innerText())
+        .contains("1 changed, 1 cancelled")
+        .contains(
+            "changed: D-1 bollard-rain, 2 pieces become 5 (already picked: 0; poured and free: 0;"
+                + " cast: 3)")
+        .contains("cancelled: D-1 cog-fig (already picked: 0; poured and free: 0; cast: 0)");
+    assertThat(axe(page)).isEmpty();
+  }
+
+  @Test
   void itWorksWithoutScript() {
     takeIn(Window.PHONE.withoutScript());
     assertThat(orders()).hasSize(2);
