@@ -20,6 +20,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Show;
 import pourwright.quantity.OutOfRange;
+import pourwright.shape.Circle;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
 import pourwright.work.CardVersion;
@@ -195,6 +196,35 @@ final class FitRoutes {
       each.add(0, got);
     }
     return new Read(ids, each, rates.stream().mapToDouble(r -> r).average().orElse(0));
+  }
+
+  /**
+   * A tested candle to hold a simulation against; empty where no closed test weighed it or it is
+   * not a round one with one wick.
+   *
+   * @param set conductivity W/(m·K), density kg/m³, room °C, hours
+   */
+  static Optional<Beside> tested(Books books, String code, String wax, double[] set) {
+    Optional<CandleDesign> design =
+        books.cards().current(Drawers.CANDLE, code).map(CardVersion::body);
+    try {
+      Optional<Vessel> vessel = vessel(books, code, set[0], set[1]);
+      double rate = read(books, code).rate;
+      boolean fits =
+          design.isPresent()
+              && design.get().wicks().count() == 1
+              && vessel.isPresent()
+              && vessel.get().cavity().bottom() instanceof Circle
+              && rate > 0;
+      return fits
+          ? Optional.of(
+              new Beside(
+                  design.get().name(),
+                  SimulationForm.candle(vessel.get(), wax, rate, new double[] {set[2], set[3]})))
+          : Optional.empty();
+    } catch (OutOfRange e) {
+      return Optional.empty(); // a card or what was weighed cannot be
+    }
   }
 
   private static void add(List<TestFit.Got> got, Reading reading) {

@@ -27,6 +27,8 @@ import pourwright.burn.Frame;
  * @param id its number on the shelf
  * @param question all that was asked
  * @param title the same for people
+ * @param besideName the tested candle that it was held against, or an empty string
+ * @param besideTold what came of that
  */
 record RunFile(
     long id,
@@ -34,8 +36,10 @@ record RunFile(
     String title,
     List<Frame> frames,
     BurnResult result,
-    @Nullable Band band) {
-  private static final int FORM = 0x50573031;
+    @Nullable Band band,
+    String besideName,
+    String besideTold) {
+  private static final int FORM = 0x50573032;
   private static final int MOST = 100_000;
 
   /** The name under which the answer to a question is kept. */
@@ -73,6 +77,8 @@ record RunFile(
         out.writeDouble(band.fullPoolLowH());
         out.writeDouble(band.fullPoolHighH());
       }
+      out.writeUTF(besideName);
+      out.writeUTF(besideTold);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -97,9 +103,11 @@ record RunFile(
           in.readBoolean()
               ? new Band(numbers(in), numbers(in), numbers(in), in.readDouble(), in.readDouble())
               : null;
+      String name = in.readUTF();
+      String told = in.readUTF();
       boolean whole = in.read() < 0; // only at the end is the checksum looked at
       return whole
-          ? Optional.of(new RunFile(id, question, title, frames, result, band))
+          ? Optional.of(new RunFile(id, question, title, frames, result, band, name, told))
           : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();

@@ -4,22 +4,28 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import pourwright.burn.Band;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
+import pourwright.burn.Vessel;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.work.Drawers;
 
 /** Simulations: ask, follow, cancel, look at any moment of one. */
 final class RunRoutes {
+  private final Desk desk;
   private final Runs runs;
 
   RunRoutes(Desk desk) {
+    this.desk = desk;
     this.runs = new Runs(desk.studio().results());
   }
 
@@ -40,21 +46,53 @@ final class RunRoutes {
       lines.add(new ShelfPage.Line("/shelf/runs/" + run.id, run.title, "", state(run), "plain"));
     }
     return new SimulationPage(
-        form, SimulationForm.outlineChoices(), SimulationForm.waxChoices(), lines);
+        form, SimulationForm.outlineChoices(), SimulationForm.waxChoices(), candles(), lines);
   }
 
   private void start(Context http) {
     Form form = Form.of(http);
     Optional<SimulationForm.Question> question = SimulationForm.read(form);
-    if (question.isEmpty()) {
+    Optional<Beside> beside = question.flatMap(q -> beside(form, q));
+    if (question.isEmpty() || !form.ok()) {
       Show.again(http, "shelf/simulate.jte", page(form));
       return;
     }
-    Runs.Run run = runs.start(question.get().key(), question.get().title(), question.get().burn());
+    Runs.Run run = runs.start(question.get(), beside.orElse(null));
     Show.done(
         http,
         Said.note("Computing.", "A prediction never replaces a burn test."),
         "/shelf/runs/" + run.id);
+  }
+
+  /** The tested candle that was asked for; complaints stay in the form. */
+  private Optional<Beside> beside(Form form, SimulationForm.Question question) {
+    String code = form.value("beside");
+    if (code.isEmpty()) {
+      return Optional.empty();
+    }
+    Vessel.Stuff stuff = question.burn().vessel().stuff();
+    double[] set = {
+      stuff.conductivity(),
+      stuff.density(),
+      question.burn().room().celsius(),
+      question.burn().fineness().hours()
+    };
+    Optional<Beside> found =
+        desk.studio().look(books -> FitRoutes.tested(books, code, form.value("wax"), set));
+    if (found.isEmpty()) {
+      form.complain(
+          "beside", "It has no closed test with weighings, or is not round with one wick.");
+    }
+    return found;
+  }
+
+  private Map<String, String> candles() {
+    Map<String, String> candles = new LinkedHashMap<>();
+    candles.put("", "none");
+    desk.studio()
+        .look(books -> books.cards().all(Drawers.CANDLE))
+        .forEach(c -> candles.put(c.code(), c.body().name()));
+    return candles;
   }
 
   private Runs.Run run(Context http) {
@@ -102,7 +140,7 @@ final class RunRoutes {
         state(run),
         (int) Math.round(100 * run.share()),
         run.isRunning(),
-        result.map(r -> figures(r, run.band())).orElse(List.of()),
+        result.map(r -> figures(r, run)).orElse(List.of()),
         result.map(BurnResult::warnings).orElse(List.of()).stream()
             .filter(w -> !w.contains("outer wall"))
             .toList(),
@@ -132,7 +170,8 @@ final class RunRoutes {
   }
 
   /** No wall or base temperature: none is shown before three tests of the family calibrate it. */
-  private static List<List<String>> figures(BurnResult result, Optional<Band> band) {
+  private static List<List<String>> figures(BurnResult result, Runs.Run run) {
+    Optional<Band> band = run.band();
     BurnResult.Balance balance = result.balance();
     List<List<String>> figures = new ArrayList<>();
     figures.add(
@@ -154,6 +193,9 @@ final class RunRoutes {
     figures.add(
         List.of(
             "wall and base", "not shown: not calibrated on three tests of this vessel's family"));
+    if (!run.besideName().isEmpty()) {
+      figures.add(List.of("beside " + run.besideName() + ", as tested", run.besideTold()));
+    }
     figures.add(
         List.of(
             "error of the heat and wax balances",

@@ -55,6 +55,8 @@ final class Runs {
     private volatile @Nullable BurnResult result;
     private volatile @Nullable Band band;
     private volatile String trouble = "";
+    private volatile String besideName = "";
+    private volatile String besideTold = "";
 
     Run(long id, String question, String title) {
       this.id = id;
@@ -93,8 +95,20 @@ final class Runs {
       run.frames.addAll(file.frames());
       run.share = 1;
       run.band = file.band();
+      run.besideName = file.besideName();
+      run.besideTold = file.besideTold();
       run.result = file.result();
       return run;
+    }
+
+    /** The tested candle that it was held against, or an empty string. */
+    String besideName() {
+      return besideName;
+    }
+
+    /** What came of that. */
+    String besideTold() {
+      return besideTold;
     }
 
     boolean isRunning() {
@@ -115,18 +129,23 @@ final class Runs {
       return !cancelled;
     }
 
-    private void go(Burn burn, KeptResults kept) {
+    private void go(Burn burn, @Nullable Beside beside, KeptResults kept) {
       try {
         BurnResult plain = Simulation.run(burn, this::keep);
         if (!cancelled && plain.effort().axisymmetric()) {
           band = Band.of(burn, BAND_SAMPLES, id, () -> !cancelled);
         }
-        result = plain;
+        if (!cancelled && beside != null) {
+          besideTold = beside.told(plain);
+          besideName = beside.name();
+        }
         if (!cancelled) {
           kept.keep(
               RunFile.name(question),
-              new RunFile(id, question, title, frames(), plain, band).bytes());
+              new RunFile(id, question, title, frames(), plain, band, besideName, besideTold)
+                  .bytes());
         }
+        result = plain;
       } catch (RuntimeException e) {
         trouble = "it could not be computed: " + e.getMessage();
       }
@@ -134,9 +153,16 @@ final class Runs {
   }
 
   /** Starts a run, or finds the one that answers the same question. */
-  synchronized Run start(String asked, String title, Burn burn) {
+  synchronized Run start(SimulationForm.Question asked, @Nullable Beside beside) {
     remember();
-    String question = MODEL + asked;
+    String question =
+        MODEL
+            + asked.key()
+            + (beside == null
+                ? ""
+                : beside.name() + beside.burn().wicks() + beside.burn().vessel().stuff());
+    String title = asked.title();
+    Burn burn = asked.burn();
     for (Run run : runs.values()) {
       if (run.question.equals(question) && !run.isCancelled() && run.trouble().isEmpty()) {
         return run;
@@ -151,7 +177,7 @@ final class Runs {
       return put(before.get());
     }
     Run run = put(new Run(++last, question, title));
-    worker.execute(() -> run.go(burn, kept));
+    worker.execute(() -> run.go(burn, beside, kept));
     return run;
   }
 

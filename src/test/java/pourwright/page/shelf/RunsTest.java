@@ -23,7 +23,7 @@ class RunsTest {
   }
 
   private static Runs.Run ask(Runs runs, SimulationForm.Question q) {
-    return runs.start(q.key(), q.title(), q.burn());
+    return runs.start(q, null);
   }
 
   private static BurnResult wait(Runs.Run run) {
@@ -59,6 +59,30 @@ class RunsTest {
     wait(other);
     Form colder = SimulationForm.usual().with("hours", "0.2").with("grid", "5").with("room", "20");
     assertThat(SimulationForm.read(colder).orElseThrow().key()).isNotEqualTo(question("0.2").key());
+  }
+
+  /** Handbook of burning, row 38: a faster wick, a warmer wall. */
+  @Test
+  void besideATestedCandleTheWallIsOnlyWarmerOrCooler(@TempDir Path folder) {
+    KeptResults kept = new ResultFiles(new StudioFolder(folder));
+    Runs runs = new Runs(kept);
+    SimulationForm.Question slow =
+        SimulationForm.read(
+                SimulationForm.usual().with("hours", "1").with("grid", "5").with("rate", "3"))
+            .orElseThrow();
+    Beside fast = new Beside("Bollard", question("1").burn());
+    Runs.Run run = runs.start(slow, fast);
+    wait(run);
+    assertThat(run.besideName()).isEqualTo("Bollard");
+    assertThat(run.besideTold()).startsWith("wall cooler, underside ");
+    Runs.Run itself = runs.start(question("1"), fast);
+    wait(itself);
+    assertThat(itself.besideTold()).isEqualTo("wall alike, underside alike");
+    assertThat(runs.start(slow, fast)).isSameAs(run);
+    Runs.Run alone = runs.start(slow, null);
+    assertThat(alone).isNotSameAs(run);
+    wait(alone);
+    assertThat(alone.besideName()).isEmpty();
   }
 
   @Test
