@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.page.BrowserTest;
@@ -158,6 +159,55 @@ class TimersTest extends BrowserTest {
     PlaywrightAssertions.assertThat(page.locator("#clock-lost"))
         .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(25_000));
     server = TestStudio.open(desk, folder);
+  }
+
+  /** The sound itself cannot be heard here: how loud each ring is asked to be is written down. */
+  private static final String EAR =
+      """
+      window.peaks = [];
+      window.AudioContext = class {
+        constructor() { this.state = 'running'; this.currentTime = 0; this.destination = {}; }
+        resume() {}
+        createOscillator() {
+          return { frequency: {}, connect(to) { return to; }, start() {}, stop() {} };
+        }
+        createGain() {
+          return {
+            gain: {
+              setValueAtTime() {},
+              exponentialRampToValueAtTime(v) { if (v > 0.001) window.peaks.push(v); },
+            },
+            connect(to) { return to; },
+          };
+        }
+      };
+      """;
+
+  @Test
+  @DisplayName("G14 an unanswered bell repeats and grows louder, until it is answered")
+  void anUnansweredBellRepeatsAndGrowsLouder() {
+    Page page = visit(base, "/casting", Window.LAPTOP);
+    page.addInitScript(EAR);
+    page.navigate(base + "/casting");
+    page.locator("h1").click();
+    set("Demold Bollard", Duration.ofSeconds(1));
+    clock.move(Duration.ofSeconds(2));
+    double first = loudest(page, 2);
+    clock.move(Duration.ofSeconds(60));
+    double later = loudest(page, 2);
+    clock.move(Duration.ofSeconds(120));
+    double last = loudest(page, 2);
+    assertThat(first).isBetween(0.15, 0.35);
+    assertThat(later).isBetween(first + 0.3, 0.9);
+    assertThat(last).isEqualTo(0.9);
+  }
+
+  /** Waits for so many further rings; the loudest of the last of them. */
+  private static double loudest(Page page, int rings) {
+    page.evaluate("window.peaks = []");
+    page.waitForCondition(
+        () -> ((Number) page.evaluate("window.peaks.length")).intValue() >= rings);
+    return ((Number) page.evaluate("window.peaks[window.peaks.length - 1]")).doubleValue();
   }
 
   @Test
