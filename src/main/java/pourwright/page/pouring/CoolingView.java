@@ -24,7 +24,13 @@ final class CoolingView {
   Cooling cooling(PourWatch watch, Optional<Double> melterC) {
     PourWatch.Target target = watch.target();
     if (target == null || !watch.batch().isRunning()) {
-      return new Cooling("", "", "", List.of(), List.of(), PourPage.Reheating.NONE);
+      return new Cooling(
+          "",
+          "",
+          "",
+          List.of(),
+          List.of(),
+          watch.batch().isRunning() ? reheating(watch) : PourPage.Reheating.NONE);
     }
     String waitsFor =
         String.format(

@@ -460,6 +460,27 @@ class PouringBenchTest {
         .contains("40.0 g");
   }
 
+  /** House: proved for this scent and load, and never heated more than once. */
+  @Test
+  void aProvedCandleTakesWhatIsLeftUnlessItWasHeatedAgain() {
+    long test = burnt("ferry-rain", 1, 7.0);
+    open.studio.burnTests.close(open.act(), test, "pass", "by hand").made();
+    waxTight("ferry");
+    open.studio.saveSetting.run(open.act(), Proving.RULE, "0 0 0 20").made();
+    var word = new RunBurnTest.Word("ferry-rain", 1, test, true, "proved, MB");
+    open.studio.burnTests.word(open.act(), word).made();
+    String pour = poured("bollard-rain");
+    assertThat(visitor.page(pour).select("#whither").text())
+        .contains("Ferry, Rain on slate (proved)");
+    Map<String, String> left = Map.of("left_g", "30", "whither", "proved:ferry-rain", "by", "MB");
+    visitor.post(pour, pour + "/left", left);
+    assertThat(visitor.page(pour).text()).contains("for a proved candle 30.0 g");
+    visitor.post(pour, pour + "/reheat", Map.of("by", "MB"));
+    assertThat(visitor.page(pour).select("#whither").text()).doesNotContain("(proved)");
+    assertThat(visitor.page(pour).text())
+        .contains("No candle may be poured from it: it was heated");
+  }
+
   private static String id(String pour) {
     return pour.replaceAll(".*/", "");
   }
