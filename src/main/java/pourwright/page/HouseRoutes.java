@@ -194,7 +194,18 @@ public final class HouseRoutes {
       typed.remove(Door.TOKEN_FIELD);
       typed.remove(Door.KEY_FIELD);
     }
-    show(http, away.disk() ? DISK_FULL : UNAVAILABLE, said.headline(), said.detail(), typed);
+    String detail = said.detail() + safe(said.headline() + said.detail());
+    show(http, away.disk() ? DISK_FULL : UNAVAILABLE, said.headline(), detail, typed);
+  }
+
+  /** What is safe, where what was told does not say it yet. */
+  private static String safe(String told) {
+    if (told.contains("is safe") || told.contains("is saved")) {
+      return "";
+    }
+    return told.contains("damaged")
+        ? " The backups are safe: nothing was written to them."
+        : " Nothing of this was saved; everything saved before is safe.";
   }
 
   private void notFound(Context http) {
