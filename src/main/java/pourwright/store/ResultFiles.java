@@ -43,7 +43,7 @@ public final class ResultFiles implements KeptResults {
   @Override
   public List<String> newestFirst() {
     return files().stream()
-        .map(f -> f.getFileName().toString())
+        .map(f -> String.valueOf(f.getFileName()))
         .map(f -> f.substring(0, f.length() - END.length()))
         .toList();
   }
@@ -54,7 +54,7 @@ public final class ResultFiles implements KeptResults {
     }
     try (Stream<Path> files = Files.list(folder)) {
       return files
-          .filter(f -> f.getFileName().toString().endsWith(END))
+          .filter(f -> String.valueOf(f.getFileName()).endsWith(END))
           .sorted(Comparator.comparing(ResultFiles::written).reversed())
           .toList();
     } catch (IOException e) {
