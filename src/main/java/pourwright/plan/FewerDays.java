@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Closes day after day, those with the least work first, and lays the steps anew by the forward
@@ -19,6 +20,8 @@ public final class FewerDays {
   private final PlanProblem problem;
   private final PlanProblem way;
   private final Set<LocalDate> closed = new HashSet<>();
+  private final List<List<Step>> batches;
+  private final Map<String, List<Goal>> goals = new HashMap<>();
 
   /**
    * Fewer days for a problem.
@@ -28,6 +31,10 @@ public final class FewerDays {
   public FewerDays(PlanProblem problem, PlanProblem way) {
     this.problem = problem;
     this.way = way;
+    this.batches = new BatchOrder(way).batches();
+    for (Goal goal : way.goals()) {
+      goals.computeIfAbsent(goal.lastStep(), k -> new ArrayList<>()).add(goal);
+    }
   }
 
   /** A plan on fewer days, or the one there was; {@code over} says when to stop looking. */
@@ -43,16 +50,38 @@ public final class FewerDays {
       LocalDate day = days.get(0);
       tried.add(day);
       closed.add(day);
-      if (new ForwardRule().plan(open(), Planner.Effort.of(java.time.Duration.ZERO))
-              instanceof Planner.Planned planned
-          && better(planned.plan(), best)) {
-        best = planned.plan();
+      Plan laid = lay(best.tardiness(problem));
+      if (laid != null && better(laid, best)) {
+        best = laid;
         tried.clear();
       } else {
         closed.remove(day);
       }
     }
     return best;
+  }
+
+  /** All batches on the days that are open; null once they are later than allowed. */
+  private @Nullable Plan lay(long most) {
+    PlanProblem open = open();
+    Bench bench = new Bench(open);
+    long late = 0;
+    for (List<Step> batch : batches) {
+      if (!new BatchPlacing(open, bench, batch).place().isEmpty()) {
+        return null;
+      }
+      for (Step step : batch) {
+        for (Goal goal : goals.getOrDefault(step.key(), List.of())) {
+          Placed placed = bench.of(step.key());
+          int end = placed == null ? open.horizonMin() : placed.endMin();
+          late += (long) goal.weight() * Math.max(0, end - goal.dueMin());
+        }
+      }
+      if (late > most) {
+        return null;
+      }
+    }
+    return new Plan(bench.placed());
   }
 
   private boolean better(Plan plan, Plan than) {

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pourwright.plan.Goal;
 import pourwright.plan.Link;
@@ -80,7 +81,17 @@ class CpSatPromisingTest {
 
   @Test
   void thePromisedMinuteHoldsInAnIndependentPlanAndTheMinuteBeforeDoesNot() {
-    for (int seed = 1; seed <= 6; seed++) {
+    thePromiseIsExact(1, 6);
+  }
+
+  @Test
+  @Tag("long")
+  void fortyPromisesAreExact() {
+    thePromiseIsExact(7, 46);
+  }
+
+  private static void thePromiseIsExact(int first, int last) {
+    for (int seed = first; seed <= last; seed++) {
       int end = promise(studio(seed, 1, 0)).endMin();
       Planned kept = (Planned) CpSatPlanner.alone().plan(studio(seed, 1, end), EFFORT);
       Planned missed = (Planned) CpSatPlanner.alone().plan(studio(seed, 1, end - 1), EFFORT);
@@ -91,7 +102,17 @@ class CpSatPromisingTest {
 
   @Test
   void oneMoreMoldNeverMakesThePromiseLater() {
-    for (int seed = 1; seed <= 6; seed++) {
+    moldsNeverHarm(1, 6);
+  }
+
+  @Test
+  @Tag("long")
+  void oneMoreMoldNeverMakesAnyOfFortyPromisesLater() {
+    moldsNeverHarm(7, 46);
+  }
+
+  private static void moldsNeverHarm(int first, int last) {
+    for (int seed = first; seed <= last; seed++) {
       int one = promise(studio(seed, 1, 0)).endMin();
       int two = promise(studio(seed, 2, 0)).endMin();
       int three = promise(studio(seed, 3, 0)).endMin();
