@@ -111,8 +111,9 @@ final class DemoShop {
           order.lines().stream()
               .allMatch(l -> making.free(l.design(), l.quantity()) >= l.quantity());
       if (enough && order.lines().stream().allMatch(l -> proved.test(l.design()))) {
-        fill(order);
-        open.remove(order.number());
+        if (fill(order)) {
+          open.remove(order.number());
+        }
       } else if (order.dueOn().filter(due -> due.isBefore(patience)).isPresent()) {
         history.studio().orders.move(history.act(), order.number(), OrderState.CANCELLED);
         open.remove(order.number());
@@ -188,9 +189,11 @@ final class DemoShop {
         .toList();
   }
 
-  private void fill(Order order) {
+  /** Picks, sells and sends; what waits for a check burn goes back and its order stays open. */
+  private boolean fill(Order order) {
     Map<OrderLine.Key, Long> ids =
         history.studio().look(books -> books.orders().lineIds(order.number()));
+    Map<Long, List<Long>> picked = new LinkedHashMap<>();
     for (OrderLine line : order.lines()) {
       Deque<Long> shelf = making.shelf(line.design());
       List<Long> pieces = new ArrayList<>();
@@ -198,10 +201,25 @@ final class DemoShop {
         pieces.add(shelf.removeFirst());
       }
       Long id = ids.get(line.key());
-      move(pieces, PieceStep.PICKED, id);
-      move(pieces, PieceStep.SOLD, id);
+      if (!move(pieces, PieceStep.PICKED, id)) {
+        putBack(line, pieces);
+        for (OrderLine before : order.lines()) {
+          Long beforeId = ids.get(before.key());
+          List<Long> again = beforeId == null ? null : picked.get(beforeId);
+          if (again != null) {
+            move(again, PieceStep.UNPICKED, null);
+            putBack(before, again);
+          }
+        }
+        return false;
+      }
+      if (id != null) {
+        picked.put(id, pieces);
+      }
     }
+    picked.forEach((id, pieces) -> move(pieces, PieceStep.SOLD, id));
     history.studio().orders.move(history.act(), order.number(), OrderState.SENT);
+    return true;
   }
 
   /** Whether a word for sale stands on a design. */
@@ -222,11 +240,17 @@ final class DemoShop {
     history.studio().orders.move(history.act(), no, OrderState.SENT);
   }
 
-  private void move(List<Long> pieces, PieceStep step, @Nullable Long line) {
-    history
+  private void putBack(OrderLine line, List<Long> pieces) {
+    for (int i = pieces.size() - 1; i >= 0; i--) {
+      making.shelf(line.design()).addFirst(pieces.get(i));
+    }
+  }
+
+  private boolean move(List<Long> pieces, PieceStep step, @Nullable Long line) {
+    return history
         .studio()
         .advancePieces
         .run(history.act(), new AdvancePieces.Request(pieces, step, null, line))
-        .made();
+        .isDone();
   }
 }
