@@ -1,5 +1,6 @@
 package pourwright.store;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
@@ -95,7 +96,9 @@ class BookLawProperties {
               .sum();
     }
     assertThat(pieces + nothing).as("what batches drew is in their pieces").isEqualTo(drawn);
-    long cost = new BookTables(books, LocalDate.EPOCH, END).sums().get("Cost of goods sold");
+    long cost =
+        requireNonNull(
+            new BookTables(books, LocalDate.EPOCH, END).sums().get("Cost of goods sold"));
     assertThat(cost).isEqualTo(balances.getOrDefault(Accounts.SOLD, 0L));
   }
 

@@ -69,7 +69,7 @@ class UndoEveryCommandProperties {
     }
 
     private long lot() {
-      return 1 + random.nextInt(3);
+      return 1L + random.nextInt(3);
     }
 
     private List<Batch> running() {

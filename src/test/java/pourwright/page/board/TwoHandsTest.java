@@ -1,5 +1,6 @@
 package pourwright.page.board;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -43,7 +44,7 @@ class TwoHandsTest {
 
     private static Map<String, String> fields(Document page) {
       Map<String, String> fields = new LinkedHashMap<>();
-      ((FormElement) page.selectFirst("main form[action=" + EDIT + "]"))
+      ((FormElement) requireNonNull(page.selectFirst("main form[action=" + EDIT + "]")))
           .formData()
           .forEach(kv -> fields.put(kv.key(), kv.value()));
       return fields;
