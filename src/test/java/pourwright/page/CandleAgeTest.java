@@ -20,7 +20,7 @@ class CandleAgeTest {
       workshop.clock.move(Duration.ofDays(366));
       workshop.candles("bollard-rain", "soft-a", workshop.vessels("bollard", 1), "", 0);
       assertThat(visitor.page("/stockroom").text())
-          .contains("bollard-rain: 2 candles were poured more than 365 days ago (house)");
+          .contains("Bollard, Rain on slate: 2 candles were poured more than 365 days ago (house)");
       workshop.desk.studio().saveSetting.run(workshop.act(), "candle.sell-within-days", "540");
       assertThat(visitor.page("/stockroom").text()).doesNotContain("poured more than");
     } finally {

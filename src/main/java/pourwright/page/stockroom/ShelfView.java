@@ -119,8 +119,10 @@ final class ShelfView {
     return notices;
   }
 
-  /** Candles that should be sold first. House: within twelve months of pouring. */
-  /** Counted again when a piece moved or the day changed: every candle on the shelf is asked. */
+  /**
+   * Candles that should be sold first, by name. House: within twelve months of pouring. Counted
+   * again when a piece or a card moved or the day changed: every candle on the shelf is asked.
+   */
   private List<Notice> oldCandles(Books books, Map<String, String> settings) {
     String days = settings.getOrDefault("candle.sell-within-days", "");
     int within = days.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(days) : CANDLE_DAYS;
@@ -128,7 +130,9 @@ final class ShelfView {
     Instant before = oldest.atStartOfDay(desk.zone()).toInstant();
     List<Notice> notices = new ArrayList<>();
     poured
-        .get(List.of(books.pieces().edition(), oldest), () -> books.recalls().pouredBefore(before))
+        .get(
+            List.of(books.pieces().edition(), books.cards().edition(), oldest),
+            () -> byName(books, books.recalls().pouredBefore(before)))
         .forEach(
             (candle, count) ->
                 notices.add(
@@ -143,6 +147,21 @@ final class ShelfView {
                         "/stockroom/market",
                         false)));
     return notices;
+  }
+
+  private static Map<String, Integer> byName(Books books, Map<String, Integer> byCode) {
+    Map<String, Integer> named = new LinkedHashMap<>();
+    byCode.forEach(
+        (code, count) ->
+            named.merge(
+                books
+                    .cards()
+                    .current(Drawers.CANDLE, code)
+                    .map(design -> design.body().name())
+                    .orElse(code),
+                count,
+                Integer::sum));
+    return named;
   }
 
   private List<Notice> notices(Books books, MaterialBook materials) {
