@@ -236,6 +236,7 @@ class TenThingsTest extends BrowserTest {
       page.locator("main form:has-text('Light A') input[name=" + box + "]").check();
     }
     page.locator("main form:has-text('Light A') input[name^=stays-]").fill("MB");
+    page.locator("main form:has-text('Light A') input[name^=mass-]").fill("420");
     page.locator("main form:has-text('Light A') button").click();
     says(page, "h1", "cycle");
     Thumb thumb =

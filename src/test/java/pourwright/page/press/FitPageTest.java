@@ -37,7 +37,8 @@ class FitPageTest {
       boolean refused = said.contains("the axisymmetric solver needs a round cavity");
       assertThat(round || refused).as(said).isTrue();
       if (round) {
-        assertThat(said).contains("wick root w", "The latest test was foretold to");
+        assertThat(said)
+            .contains("share of the heat that radiates", "The latest test was foretold to");
         assertThat(said).contains("Fewer than three tests: no wall temperature is told");
       }
       assertThat(visitor.get("/shelf/proof").body())
