@@ -73,6 +73,7 @@ public final class StockroomPlace implements Place {
     lots.addTo(routes);
     new DeliveryDesk(desk).addTo(routes);
     new ListDesk(desk).addTo(routes);
+    new CountListDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new MarketDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
     new ShopDesk(desk).addTo(routes);
     new RestDesk(desk).addTo(routes);
