@@ -160,7 +160,7 @@ public final class HouseRoutes {
   private void refusedByServer(HttpResponseException refused, Context http) {
     int status = refused.getStatus();
     if (status == 413) {
-      show(http, status, "That is too large", "At most 50 MB go in at once. Nothing was kept.");
+      show(http, status, "That is too large", Door.TOO_LARGE);
     } else if (status == 404) {
       notFound(http);
     } else {

@@ -7,16 +7,21 @@ import ch.qos.logback.classic.spi.ILoggingEvent;
 import ch.qos.logback.core.read.ListAppender;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.Socket;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -83,9 +88,9 @@ class PlainErrorsTest {
         String[] words = faults.get(i).getKey().split("\\|", -1);
         String page = Jsoup.parse(answer.body()).select("main").text();
         assertThat(answer.statusCode()).as(page).isBetween(500, 507);
-        assertThat(page.toLowerCase(java.util.Locale.ROOT))
-            .contains(words[0].toLowerCase(java.util.Locale.ROOT))
-            .contains(words[1].toLowerCase(java.util.Locale.ROOT))
+        assertThat(page.toLowerCase(Locale.ROOT))
+            .contains(words[0].toLowerCase(Locale.ROOT))
+            .contains(words[1].toLowerCase(Locale.ROOT))
             .containsAnyOf("is safe", "are safe");
         assertThat(answer.body()).doesNotContain("\tat ", "Exception", "injected", ".java:");
         String number = Jsoup.parse(answer.body()).select("main code").text();
@@ -98,6 +103,36 @@ class PlainErrorsTest {
     } finally {
       logger.detachAppender(log);
       logger.setAdditive(true);
+    }
+  }
+
+  /**
+   * Files and writing over their limits: turned away before the body is read (RFC 9110, 15.5.14).
+   */
+  @ParameterizedTest(name = "G23 {1} bytes of {0} are too large: a plain page")
+  @CsvSource({
+    "multipart/form-data; boundary=x, 60000000",
+    "application/x-www-form-urlencoded, 3000000"
+  })
+  void whatIsTooLargeIsSaidPlainly(String type, long bytes, @TempDir Path folder)
+      throws IOException {
+    try (Server server = TestStudio.open(folder);
+        Socket line = new Socket("127.0.0.1", server.port())) {
+      line.setSoTimeout(10_000);
+      String host = "127.0.0.1:" + server.port();
+      String head =
+          "POST /files HTTP/1.1\r\nHost: %s\r\nOrigin: http://%s\r\nConnection: close\r\n"
+              + "Content-Type: %s\r\nContent-Length: %d\r\n\r\n";
+      line.getOutputStream()
+          .write(
+              String.format(Locale.ROOT, head, host, host, type, bytes)
+                  .getBytes(StandardCharsets.US_ASCII));
+      String answer = new String(line.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(answer).startsWith("HTTP/1.1 413 ");
+      assertThat(Jsoup.parse(answer.substring(answer.indexOf("\r\n\r\n"))).select("main").text())
+          .contains("too large", "is safe", "make it smaller")
+          .doesNotContain("Exception", ".java:");
+      assertThat(new Visitor(server.port()).get("/").statusCode()).isEqualTo(200);
     }
   }
 }

@@ -27,6 +27,11 @@ public final class Door {
   /** Largest form without files, bytes. */
   public static final long FORM_MAX = 2L * 1024 * 1024;
 
+  /** What is said when either is exceeded. */
+  public static final String TOO_LARGE =
+      "At most 50 MB of files or 2 MB of writing go in at once. Nothing of it was kept; what was"
+          + " recorded before is safe. Go back, make it smaller and do it again.";
+
   private static final String TOKEN_HEADER = "X-Pourwright-Token";
   private static final String VISIT = "pourwright.visit";
   private static final String ENTERED = "pourwright.entered";
@@ -114,8 +119,7 @@ public final class Door {
   private void checkAct(Context http, String host) throws InterruptedException {
     long most = http.isMultipart() ? UPLOAD_MAX : FORM_MAX;
     if (http.req().getContentLengthLong() > most) {
-      throw new TurnedAway(
-          413, "That is too large", "At most 50 MB go in at once. Nothing was kept.");
+      throw new TurnedAway(413, "That is too large", TOO_LARGE);
     }
     OriginRule.check(http.header("Origin"), host, http.scheme(), http.header("Sec-Fetch-Site"));
     String inHeader = http.header(TOKEN_HEADER);

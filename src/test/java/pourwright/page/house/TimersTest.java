@@ -151,13 +151,17 @@ class TimersTest extends BrowserTest {
     assertThat(visitor.page("/").select(".bell-left").text()).matches("(2:59:\\d\\d|3:00:00)");
   }
 
+  /** Goal G23, offline: what happened, what goes on, what to do. */
   @Test
+  @DisplayName("G23 a page that lost its connection says so")
   void aPageThatLostItsConnectionSaysClockLost() {
     Page page = visit(base, "/casting", Window.PHONE);
     assertThat(page.locator("#clock-lost").isVisible()).isFalse();
     server.close();
     PlaywrightAssertions.assertThat(page.locator("#clock-lost"))
         .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(25_000));
+    assertThat(page.locator("#clock-lost").innerText())
+        .contains("no connection to the studio", "still run there", "watch the time yourself");
     server = TestStudio.open(desk, folder);
   }
 
