@@ -22,6 +22,10 @@ final class BenchVisitor {
   private static final Pattern TOKEN =
       Pattern.compile("name=\"token\" (?:value|content)=\"([^\"]+)\"");
   private static final Pattern MATERIAL = Pattern.compile("\"(/stockroom/material/[^\"/?]+)\"");
+  private static final Pattern NAME =
+      Pattern.compile("name=\"studio.name\"[^>]* value=\"([^\"]*)\"");
+  private static final Pattern CURRENCY =
+      Pattern.compile("name=\"currency\"[^>]* value=\"([^\"]*)\"");
   private static final Pattern LOT = Pattern.compile("\"(/stockroom/lot/\\d+)\"");
   private static final int SAID_MOST = 200;
   private static final AtomicInteger NEXT = new AtomicInteger();
@@ -33,6 +37,7 @@ final class BenchVisitor {
   private final String name = "bench-" + NEXT.incrementAndGet();
   private String token = "";
   private String lot = "";
+  private String studio = "";
 
   private final int which;
 
@@ -85,6 +90,31 @@ final class BenchVisitor {
     token = nth(TOKEN, body("/timers"), 0);
     String material = nth(MATERIAL, body("/stockroom"), which);
     lot = nth(LOT, body(material), 0);
+  }
+
+  /**
+   * Changes the units in the settings, there and back by turns, and shows a page in them; what was
+   * answered unless both went well.
+   */
+  Optional<String> changeUnits(int nth, String page) throws IOException, InterruptedException {
+    if (token.isEmpty()) {
+      token = nth(TOKEN, body("/timers"), 0);
+    }
+    if (studio.isEmpty()) {
+      String settings = body("/settings");
+      String name = nth(NAME, settings, 0).replace("&#34;", "\"").replace("&amp;", "&");
+      studio =
+          "&studio.name="
+              + URLEncoder.encode(name, StandardCharsets.UTF_8)
+              + "&currency="
+              + nth(CURRENCY, settings, 0);
+    }
+    String units =
+        nth % 2 == 0
+            ? "&units.mass=oz&units.length=in&units.temperature=f"
+            : "&units.mass=g&units.length=mm&units.temperature=c";
+    Optional<String> wrong = post("/settings", studio + units);
+    return wrong.isPresent() ? wrong : get(page);
   }
 
   /** Answers the timer that it set, as its page gives it. */

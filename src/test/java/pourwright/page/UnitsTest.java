@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -215,5 +216,48 @@ class UnitsTest {
       Document net = visitor.page("/press/net");
       assertThat(net.select(".entry:has(#label) .unit").text()).isEqualTo("oz");
     }
+  }
+
+  /** Goal G15: changed to hers, kept there untouched, and changed back, all by the pages' forms. */
+  @Test
+  @DisplayName("G15 what was entered is shown unchanged after the units went there and back")
+  void whatWasEnteredComesBackUnchangedFromHerUnits(@TempDir Path folder) {
+    try (OpenStudio open = new OpenStudio(folder).withDemoCards()) {
+      Visitor visitor = open.visitor();
+      visitor.post("/", "/hand", Map.of("hand", "MK"));
+      String vessel = "/board/vessel/bollard/edit";
+      Map<String, String> typed = new java.util.LinkedHashMap<>();
+      int odd = 0;
+      for (Element field : visitor.page(vessel).select(".entry > input")) {
+        if (field.val().matches("\\d+ mm")) {
+          // a last digit that no round number of inches has
+          typed.put(field.attr("name"), field.val().replace(" mm", ".3" + ++odd + " mm"));
+        }
+      }
+      assertThat(typed).hasSizeGreaterThan(4);
+      assertThat(visitor.post(vessel, vessel, typed).statusCode()).isEqualTo(303);
+      Map<String, String> entered = values(visitor.page(vessel));
+      assertThat(entered).containsAllEntriesOf(typed);
+      change(visitor, HERS);
+      assertThat(visitor.page("/board/vessel/bollard").select("main").text()).contains("in)");
+      // a figure that was typed with its unit stands as it was typed, whatever the rest is shown in
+      assertThat(values(visitor.page(vessel))).isEqualTo(entered);
+      assertThat(visitor.post(vessel, vessel, Map.of()).statusCode()).isEqualTo(303);
+      assertThat(values(visitor.page(vessel))).isEqualTo(entered);
+      change(visitor, Map.of("units.mass", "g", "units.length", "mm", "units.temperature", "c"));
+      assertThat(values(visitor.page(vessel))).isEqualTo(entered);
+    }
+  }
+
+  private static void change(Visitor visitor, Map<String, String> units) {
+    Map<String, String> settings = new java.util.LinkedHashMap<>(units);
+    settings.put("studio.name", "Tidewater");
+    assertThat(visitor.post("/settings", "/settings", settings).statusCode()).isEqualTo(303);
+  }
+
+  private static Map<String, String> values(Document page) {
+    Map<String, String> values = new java.util.LinkedHashMap<>();
+    page.select(".entry > input").forEach(field -> values.put(field.attr("name"), field.val()));
+    return values;
   }
 }
