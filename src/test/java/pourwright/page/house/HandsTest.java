@@ -140,7 +140,10 @@ class HandsTest {
       visitor.post(page, "/settings/person", person);
       assertThat(visitor.page(page).select("main").text()).contains("MK, Mara Keel, maker");
       visitor.post(page, "/settings/away/person", Map.of());
-      assertThat(visitor.page(page).select("main").text()).doesNotContain("Mara Keel");
+      assertThat(visitor.page(page).select("main section:not([aria-labelledby=trash-head])").text())
+          .doesNotContain("Mara Keel");
+      assertThat(visitor.page(page).select("section[aria-labelledby=trash-head]").text())
+          .contains("MK, Mara Keel, maker");
       assertThat(
               visitor
                   .post(page, "/settings/person", Map.of("initials", "m1", "person_name", "x"))
