@@ -1,4 +1,4 @@
-// The page's own script: timers that ring, keys, and the honest word 'saved'. All else works without it.
+// The page's own script: timers that ring, and keys. All else works without it.
 "use strict";
 (() => {
   const $ = (selector, root) => (root || document).querySelector(selector);
@@ -180,32 +180,5 @@
     }
     form.dataset.sent = "yes";
     setTimeout(() => delete form.dataset.sent, 1000);
-  });
-
-  // ---- autosave: 'saved' is said only after the studio has answered ------------------------
-  const word = $("#saved");
-  const sayState = (text) => {
-    if (word) word.textContent = text;
-  };
-  const waiting = new WeakMap();
-  const save = async (form) => {
-    sayState(say("saving"));
-    try {
-      const body = new URLSearchParams(new FormData(form));
-      body.set("request_key", Array.from(crypto.getRandomValues(new Uint32Array(6)), (n) => n.toString(36)).join(""));
-      const answer = await fetch(form.action, { method: "POST", body, headers: { "X-Autosave": "yes" } });
-      if (!answer.ok) throw new Error(String(answer.status));
-      await answer.text();
-      sayState(say("saved"));
-    } catch (e) {
-      sayState(say("unsaved"));
-    }
-  };
-  document.addEventListener("input", (event) => {
-    const form = event.target.form;
-    if (!form || !form.hasAttribute("data-autosave")) return;
-    sayState(say("editing"));
-    clearTimeout(waiting.get(form));
-    waiting.set(form, setTimeout(() => save(form), 800));
   });
 })();

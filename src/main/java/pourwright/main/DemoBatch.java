@@ -42,6 +42,12 @@ final class DemoBatch implements UnitOfWork {
   }
 
   @Override
+  public <T> T aside(Function<Books, T> writing) {
+    Books books = open;
+    return books == null ? store.aside(writing) : writing.apply(books);
+  }
+
+  @Override
   public <T> Outcome<T> write(Function<Books, Outcome<T>> writing) {
     Books books = open;
     Outcome<T> outcome = books == null ? store.write(writing) : writing.apply(books);

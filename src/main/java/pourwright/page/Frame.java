@@ -23,6 +23,7 @@ import pourwright.page.guard.Token;
  * @param shared whether other devices can reach this studio
  * @param sample whether this is the sample studio
  * @param decimalMark the mark between a number's whole and its parts here, such as {@code .}
+ * @param answers whether this page answers a form that was sent, and shows what was typed
  * @param entered false for a stranger, who is shown the way in and nothing of the studio
  */
 public record Frame(
@@ -42,6 +43,7 @@ public record Frame(
     boolean shared,
     boolean sample,
     String decimalMark,
+    boolean answers,
     boolean entered) {
 
   /**

@@ -59,6 +59,7 @@ public final class Places {
         new SettingsCorner(desk),
         new SaleSettingsCorner(desk),
         new CrewCorner(desk),
+        new DraftCorner(desk),
         new FileCorner(desk),
         new WelcomeCorner(desk));
   }

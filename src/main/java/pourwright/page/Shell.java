@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pourwright.page.guard.Door;
+import pourwright.page.guard.OriginRule;
 import pourwright.page.words.Interpreter;
 import pourwright.page.words.Language;
 
@@ -130,6 +131,7 @@ final class Shell {
         !settings.loopbackOnly(),
         sample,
         decimalMark(),
+        !OriginRule.looksOnly(http.method().name()),
         entered);
   }
 

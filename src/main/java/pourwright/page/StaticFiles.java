@@ -18,6 +18,7 @@ final class StaticFiles {
       Map.of(
           "slab.css", "text/css; charset=utf-8",
           "bench.js", "text/javascript; charset=utf-8",
+          "draft.js", "text/javascript; charset=utf-8",
           "pad.js", "text/javascript; charset=utf-8",
           "turn.js", "text/javascript; charset=utf-8",
           "htmx.min.js", "text/javascript; charset=utf-8",

@@ -10,6 +10,7 @@ import pourwright.work.Books;
 import pourwright.work.BurnBook;
 import pourwright.work.CustomerBook;
 import pourwright.work.DeedBook;
+import pourwright.work.DraftBook;
 import pourwright.work.DrawerBook;
 import pourwright.work.HoldBook;
 import pourwright.work.LotBook;
@@ -106,6 +107,11 @@ final class SqlBooks implements Books {
   @Override
   public CustomerBook customers() {
     return new CustomerSql(handle);
+  }
+
+  @Override
+  public DraftBook drafts() {
+    return new DraftSql(handle);
   }
 
   @Override

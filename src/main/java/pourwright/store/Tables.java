@@ -65,6 +65,9 @@ final class Tables {
           new Table("order_now", "order_number"),
           new Table("still_open", "kind, id"));
 
+  /** Outside the books: what is typed and not kept yet. Goes into no export. */
+  static final List<Table> ASIDE = List.of(new Table("draft", "device, form"));
+
   private Tables() {}
 
   /** What a column holds. */

@@ -40,6 +40,11 @@ final class Transactions implements UnitOfWork {
     return writing(handle -> writing.apply(new SqlBooks(handle, null)));
   }
 
+  @Override
+  public <T> T aside(Function<Books, T> writing) {
+    return writing(handle -> writing.apply(new SqlBooks(handle, null)));
+  }
+
   <T> T reading(HandleCallback<T, ? extends Exception> reading) {
     try (Handle handle = readers.open()) {
       handle.begin();

@@ -44,6 +44,9 @@ public interface Books {
   /** Customers. */
   CustomerBook customers();
 
+  /** What is typed and not kept yet. */
+  DraftBook drafts();
+
   /** Money. */
   MoneyBook money();
 

@@ -45,6 +45,11 @@ public final class Doing {
     return unitOfWork.look(reading);
   }
 
+  /** Writes something that is no deed, see {@link UnitOfWork#aside}. */
+  <T> T aside(Function<Books, T> writing) {
+    return unitOfWork.aside(writing);
+  }
+
   /**
    * Does something once.
    *

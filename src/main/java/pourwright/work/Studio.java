@@ -123,6 +123,9 @@ public final class Studio {
   /** Customers. */
   public final KeepCustomers customers;
 
+  /** Keeps what is typed and not kept yet. */
+  public final KeepDrafts drafts;
+
   /** Writes money down. */
   public final RecordMoney recordMoney;
 
@@ -189,6 +192,7 @@ public final class Studio {
     acceptOrders = new AcceptOrders(doing);
     orders = new KeepOrders(doing);
     customers = new KeepCustomers(doing);
+    drafts = new KeepDrafts(doing);
     recordMoney = new RecordMoney(doing);
     afterSale = new RecordAfterSale(doing);
     market = new MarketDay(doing);

@@ -13,4 +13,9 @@ public interface UnitOfWork {
    * nothing written.
    */
   <T> Outcome<T> write(Function<Books, Outcome<T>> writing);
+
+  /**
+   * Writes what is no deed and of no ledger, such as a draft; it is on the disk when this returns.
+   */
+  <T> T aside(Function<Books, T> writing);
 }

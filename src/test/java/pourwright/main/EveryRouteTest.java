@@ -118,6 +118,7 @@ class EveryRouteTest extends BrowserTest {
           "/readyz",
           "/bells",
           "/bells/stream",
+          "/draft",
           "/shelf/runs/{id}/part",
           "/shelf/runs/{id}/scene",
           "/pair/{code}",

@@ -112,6 +112,7 @@ class ArchiveTest {
                       .list());
       List<String> named = Tables.names(Tables.FACTS);
       named.addAll(Tables.names(Tables.KEPT));
+      named.addAll(Tables.names(Tables.ASIDE));
       assertThat(there).containsExactlyInAnyOrderElementsOf(named);
     }
   }

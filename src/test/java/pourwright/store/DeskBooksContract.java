@@ -9,15 +9,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pourwright.order.Order;
 import pourwright.order.OrderImport;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
+import pourwright.work.Act;
 import pourwright.work.AttachFile;
 import pourwright.work.BurnTest;
 import pourwright.work.CardVersion;
 import pourwright.work.Customer;
+import pourwright.work.Draft;
 import pourwright.work.Drawer;
 import pourwright.work.PageOf;
 import pourwright.work.Reading;
@@ -147,6 +150,38 @@ abstract class DeskBooksContract extends PieceBooksContract {
         reads,
         List.of(),
         print);
+  }
+
+  @Test
+  void aDraftIsWrittenOverAndIsGoneOnceItsRequestWasDone() {
+    String form = "/stockroom/delivery";
+    assertThat(studio.drafts.save("phone", form, "key-1", "5 kg")).isPresent();
+    assertThat(studio.drafts.save("phone", form, "key-1", "5 kg so")).isPresent();
+    assertThat(studio.drafts.save("laptop", form, "key-2", "9 kg")).isPresent();
+    assertThat(studio.drafts.find("phone", form).map(Draft::typed)).contains("5 kg so");
+    assertThat(studio.drafts.find("laptop", form).map(Draft::typed)).contains("9 kg");
+    assertThat(studio.drafts.find("phone", "/after")).isEmpty();
+    assertThat(studio.history(null, 5).items()).as("a draft is no deed").isEmpty();
+    studio.saveSetting.run(Act.of("MB", "key-1"), "draft.test", "kept");
+    assertThat(studio.drafts.find("phone", form)).isEmpty();
+    assertThat(studio.drafts.save("phone", form, "key-1", "too late")).isEmpty();
+    assertThat(see(b -> b.drafts().draft("phone", form)).it()).isEmpty();
+    studio.drafts.drop("laptop", form);
+    assertThat(studio.drafts.find("laptop", form)).isEmpty();
+  }
+
+  @Test
+  void ofManyDraftsOfADeviceTheNewestFiftyStay() {
+    for (int i = 0; i < 55; i++) {
+      assertThat(studio.drafts.save("phone", "/board/mix/m" + i + "/edit", "key-" + i, "x"))
+          .isPresent();
+    }
+    assertThat(studio.drafts.find("phone", "/board/mix/m54/edit")).isPresent();
+    long left =
+        IntStream.range(0, 55)
+            .filter(i -> studio.drafts.find("phone", "/board/mix/m" + i + "/edit").isPresent())
+            .count();
+    assertThat(left).isEqualTo(50);
   }
 
   @Test

@@ -40,7 +40,9 @@ class MigrationsTest {
           Map.entry("postgresql/V0055__poured.sql", "9937d67808b17dfb"),
           Map.entry("sqlite/V0055__poured.sql", "f49842a26085bbb0"),
           Map.entry("postgresql/V0070__step_clock.sql", "333f1025d85f29c7"),
-          Map.entry("sqlite/V0070__step_clock.sql", "eefc409007745d95"));
+          Map.entry("sqlite/V0070__step_clock.sql", "eefc409007745d95"),
+          Map.entry("postgresql/V0075__draft.sql", "d9e9c8a3d1256be4"),
+          Map.entry("sqlite/V0075__draft.sql", "f19c53d54cf0c689"));
 
   private static Map<String, String> onDisk() throws IOException {
     Path root = Path.of("src/main/resources/db/migration");
@@ -98,6 +100,7 @@ class MigrationsTest {
         "PRAGMA user_version = 2",
         "DELETE FROM schema_history WHERE version > '0002'",
         "DROP TABLE batch_carry",
+        "DROP TABLE draft",
         "DROP TABLE money",
         "DROP TABLE after_sale",
         "DROP TABLE still_open",

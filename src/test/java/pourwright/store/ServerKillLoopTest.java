@@ -2,10 +2,7 @@ package pourwright.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -15,11 +12,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.TimeUnit;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -28,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.material.UnitKind;
 import pourwright.page.OpenStudio;
+import pourwright.page.RunningProgram;
 import pourwright.page.Visitor;
 import pourwright.stock.Amount;
 import pourwright.work.CardVersion;
@@ -103,22 +99,12 @@ class ServerKillLoopTest {
   }
 
   private void runAndKill(Path data, Random random, int round) throws Exception {
-    Path said = corner.resolve("said");
-    List<String> words = new ArrayList<>();
-    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    words.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
-    Optional.ofNullable(System.getProperty("pourwright.templates"))
-        .ifPresent(t -> words.add("-Dpourwright.templates=" + t));
-    words.addAll(List.of("-cp", System.getProperty("java.class.path")));
-    words.addAll(List.of("pourwright.main.Main", "--no-browser", "--port", "0"));
-    words.addAll(List.of("--data", data.toString()));
     killing = false;
     long began = System.nanoTime();
-    Process program =
-        new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    RunningProgram program = RunningProgram.start(data, 0, corner.resolve("said"));
     List<Thread> clients = new ArrayList<>();
     try {
-      int port = port(program, said);
+      int port = program.awaitPort();
       startsMs.add((System.nanoTime() - began) / 1_000_000);
       int before = acknowledged.size();
       for (int i = 0; i < CLIENTS; i++) {
@@ -138,32 +124,13 @@ class ServerKillLoopTest {
       assertThat(surprises).isEmpty();
     } finally {
       killing = true;
-      program.destroyForcibly();
+      program.kill();
     }
-    assertThat(program.waitFor(20, TimeUnit.SECONDS)).isTrue();
-    assertThat(program.exitValue()).as("killed, not ended: %s", read(said)).isEqualTo(137);
+    program.assertKilled();
     for (Thread client : clients) {
       client.join(20_000);
       assertThat(client.isAlive()).as("a client noticed the end").isFalse();
     }
-  }
-
-  private static String read(Path said) throws IOException {
-    return Files.readString(said, StandardCharsets.UTF_8);
-  }
-
-  private static int port(Process program, Path said) throws Exception {
-    Instant patience = Instant.now().plus(PATIENCE);
-    while (program.isAlive() && Instant.now().isBefore(patience)) {
-      String text = read(said);
-      int at = text.indexOf("http://localhost:");
-      int end = at < 0 ? -1 : text.indexOf('/', at + 17);
-      if (end > 0) {
-        return Integer.parseInt(text.substring(at + 17, end));
-      }
-      Thread.sleep(10);
-    }
-    throw new AssertionError("the program did not start: " + read(said));
   }
 
   /** Somebody at a phone: reads a page, fills its form in, reads what came of it. */
