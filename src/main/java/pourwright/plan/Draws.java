@@ -28,8 +28,13 @@ final class Draws {
   }
 
   static List<MakePlan.Pick> of(
-      List<CastJob> casts, List<PourJob> pours, MaterialBook materials, InHand inHand) {
+      List<CastJob> casts,
+      List<PourJob> pours,
+      List<ClassJob> classes,
+      MaterialBook materials,
+      InHand inHand) {
     Draws draws = new Draws(materials, inHand);
+    classes.forEach(k -> draws.batch(k.key(), k.kit().needs()));
     casts.forEach(c -> draws.batch(c.key(), c.needs()));
     pours.forEach(p -> draws.batch(p.key(), p.needs()));
     return draws.picks;

@@ -29,12 +29,14 @@ public final class Explosion {
   private final CardBook book;
   private final InHand inHand;
   private final Habits habits;
+  private final List<ClassKit> kits;
   private final Map<String, ResolvedCandle> resolved = new HashMap<>();
 
-  private Explosion(CardBook book, InHand inHand, Habits habits) {
+  private Explosion(CardBook book, InHand inHand, Habits habits, List<ClassKit> kits) {
     this.book = book;
     this.inHand = inHand;
     this.habits = habits;
+    this.kits = kits;
   }
 
   /** One candle to be poured, for a line, or spare for those that fail. */
@@ -49,7 +51,13 @@ public final class Explosion {
    * @throws OutOfRange when a design, card or material is not there, or a vessel has no mold
    */
   public static MakePlan of(List<OrderLine> lines, CardBook book, InHand inHand, Habits habits) {
-    return new Explosion(book, inHand, habits).explode(lines);
+    return of(lines, List.of(), book, inHand, habits);
+  }
+
+  /** The same with classes, whose hour is fixed: what they need comes first. */
+  public static MakePlan of(
+      List<OrderLine> lines, List<ClassKit> classes, CardBook book, InHand inHand, Habits habits) {
+    return new Explosion(book, inHand, habits, classes).explode(lines);
   }
 
   private ResolvedCandle candle(String design) {
@@ -66,12 +74,15 @@ public final class Explosion {
     int[] fromStock = new int[lines.size()];
     List<Wanted> wanted = toPour(lines, fromStock);
     List<Batch> pitchers = pitchers(wanted);
+    List<Batch> classes = classes();
+    List<Batch> vesselsFor = new ArrayList<>(classes);
+    vesselsFor.addAll(pitchers);
     Map<VesselKind, Integer> ready = new HashMap<>(inHand.vessels());
     List<Seat> seats = new ArrayList<>();
     Map<VesselKind, List<Batch>> askers = new TreeMap<>();
     Map<Batch, Set<String>> after = new HashMap<>();
     Coming coming = new Coming(inHand.running());
-    for (Batch pitcher : pitchers) {
+    for (Batch pitcher : vesselsFor) {
       for (Wanted one : pitcher.candles) {
         VesselKind kind = VesselKind.of(candle(one.design()).design());
         if (ready.merge(kind, -1, Integer::sum) >= 0) {
@@ -100,13 +111,35 @@ public final class Explosion {
     for (PourJob pour : pours) {
       needs = needs.plus(pour.needs());
     }
+    List<ClassJob> taught = new ArrayList<>();
+    for (int i = 0; i < kits.size(); i++) {
+      Batch batch = classes.get(i);
+      taught.add(
+          new ClassJob(
+              batch.key, kits.get(i), new ArrayList<>(after.getOrDefault(batch, Set.of()))));
+      needs = needs.plus(kits.get(i).needs());
+    }
     return new MakePlan(
         served(lines, fromStock, pitchers),
         casts,
         coming.used(),
         pours,
-        Draws.of(casts, pours, book.materials(), inHand),
+        taught,
+        Draws.of(casts, pours, taught, book.materials(), inHand),
         needs);
+  }
+
+  /** Each class with a vessel for every kit that is poured in it. */
+  private List<Batch> classes() {
+    List<Batch> all = new ArrayList<>();
+    for (ClassKit kit : kits) {
+      Batch batch = new Batch("K" + (all.size() + 1), candle(kit.of().design()).design().pour());
+      for (int n = 0; n < kit.vessels(); n++) {
+        batch.candles.add(new Wanted(kit.of().design(), kit.of().day(), -1));
+      }
+      all.add(batch);
+    }
+    return all;
   }
 
   /** Candles to pour one by one, earliest date first, spares for failures last. */

@@ -35,6 +35,21 @@ public record Floor(
     return new Floor(origin, zone, days, hours, melters, racks, other);
   }
 
+  /** The same with each class taken from the hours of its teacher; from all where unknown. */
+  public Floor teaching(List<SeatClass> classes) {
+    Map<String, WorkHours> left = new java.util.TreeMap<>(hours);
+    for (SeatClass one : classes) {
+      WorkHours.Appointment appointment =
+          new WorkHours.Appointment(one.day(), new WorkHours.Stretch(one.from(), one.to()));
+      left.replaceAll(
+          (who, theirs) ->
+              who.equals(one.teacher()) || !hours.containsKey(one.teacher())
+                  ? theirs.but(appointment)
+                  : theirs);
+    }
+    return new Floor(origin, zone, days, left, melters, racks, post);
+  }
+
   /** House: one person, one melter, 60 pieces on the rack, 180 days ahead. */
   public static Floor house(Instant origin, ZoneId zone, List<String> initials) {
     Map<String, WorkHours> hours = new java.util.TreeMap<>();

@@ -12,6 +12,7 @@ import pourwright.order.OrderLine;
  * @param casts mixings, in the order of need
  * @param running casts under way whose vessels are used
  * @param pours pitchers, in the order of need
+ * @param classes classes to come, with their kits
  * @param picks what each batch draws, from which lot, and what is short
  * @param needs all materials together
  */
@@ -20,6 +21,7 @@ public record MakePlan(
     List<CastJob> casts,
     List<RunningCast> running,
     List<PourJob> pours,
+    List<ClassJob> classes,
     List<Pick> picks,
     Amounts needs) {
 
@@ -75,6 +77,7 @@ public record MakePlan(
     casts = List.copyOf(casts);
     running = List.copyOf(running);
     pours = List.copyOf(pours);
+    classes = List.copyOf(classes);
     picks = List.copyOf(picks);
   }
 

@@ -66,6 +66,17 @@ public record PostDays(Set<DayOfWeek> week, Set<LocalDate> hot, List<LastPost> l
     return parcelDay;
   }
 
+  /** The first day on or after a day on which a parcel can go; the day itself when none can. */
+  public LocalDate onOrAfter(LocalDate ready) {
+    LocalDate day = ready;
+    for (int ahead = 0; ahead < LOOK_BACK_DAYS; ahead++, day = day.plusDays(1)) {
+      if (week.contains(day.getDayOfWeek()) && !hotOnTheWay(day) && onOrBefore(day).equals(day)) {
+        return day;
+      }
+    }
+    return ready;
+  }
+
   private boolean hotOnTheWay(LocalDate posted) {
     return hot.stream()
         .anyMatch(h -> !h.isBefore(posted) && !h.isAfter(posted.plusDays(DAYS_ON_THE_WAY)));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import pourwright.card.CardBook;
 import pourwright.card.Mold;
 import pourwright.order.OrderLine;
@@ -41,6 +42,7 @@ public final class Routing {
     make.running().forEach(r -> routing.add(r));
     make.casts().forEach(c -> routing.add(new CastRoute(c, book, habits).lay()));
     make.pours().forEach(p -> routing.add(new PourRoute(p, book, habits).lay()));
+    make.classes().forEach(routing::add);
     return routing.problem();
   }
 
@@ -50,6 +52,41 @@ public final class Routing {
     if (!left.steps().isEmpty()) {
       add(left);
     }
+  }
+
+  /** A class as it holds molds or melter; its hands are no hours of work. */
+  private void add(ClassJob job) {
+    SeatClass of = job.kit().of();
+    int start = minute(of);
+    ClassDay day = ClassDay.of(of, book, habits, floor);
+    boolean cast = of.does() == SeatClass.Does.CAST;
+    Map<String, Integer> held = cast ? ClassDay.held(of, book) : Map.of(MELTER, 1);
+    String name = book.candle(of.design()).name();
+    int end = start + of.minutes();
+    if (end > 0 && end <= floor.horizonMin()) {
+      Set<String> tags = cast ? Set.of("dust") : Set.of("flame", "open-wax");
+      String words = "Class of " + of.seats() + ": " + name;
+      steps.add(
+          Step.wait(job.key(), "class", words, of.minutes())
+              .using(held)
+              .marked(tags, null)
+              .fixedAt(start));
+    }
+    int empty = day.sets() ? end : Math.max(end, start + day.workMin() + day.setMin());
+    if (cast && empty > end && empty > 0 && empty <= floor.horizonMin()) {
+      steps.add(
+          Step.wait(job.key(), "set", "Set in class molds: " + name, empty - end)
+              .using(held)
+              .fixedAt(end));
+    }
+  }
+
+  private int minute(SeatClass of) {
+    long seconds =
+        java.time.Duration.between(
+                floor.origin(), of.day().atTime(of.from()).atZone(floor.zone()).toInstant())
+            .getSeconds();
+    return Math.toIntExact(Math.floorDiv(seconds, 60));
   }
 
   private List<Window> presence() {
@@ -135,6 +172,21 @@ public final class Routing {
                 lastOfPour.getOrDefault(pour, ""),
                 dueMin(line.dueOn()),
                 1));
+      }
+    }
+    for (ClassJob job : make.classes()) {
+      SeatClass of = job.kit().of();
+      for (String cast : job.after()) {
+        String ready = lastOfCast.get(cast);
+        if (ready != null) {
+          goals.add(
+              new Goal(
+                  of.order() + " / " + cast,
+                  "Class " + of.order() + ": vessels of " + book.candle(of.design()).name(),
+                  ready,
+                  Math.max(-floor.horizonMin(), Math.min(floor.horizonMin(), minute(of))),
+                  1));
+        }
       }
     }
     return goals;

@@ -18,8 +18,22 @@ import pourwright.quantity.OutOfRange;
  *
  * @param week stretches of work of each day of the week; a day that is left out is free
  * @param daysOff days on which none of it counts
+ * @param taken appointments within the hours
  */
-public record WorkHours(Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysOff) {
+public record WorkHours(
+    Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysOff, List<Appointment> taken) {
+  /** Hours without an appointment. */
+  public WorkHours(Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysOff) {
+    this(week, daysOff, List.of());
+  }
+
+  /**
+   * A fixed appointment: these hands do nothing else.
+   *
+   * @param day by the clock on the wall
+   * @param at from and to
+   */
+  public record Appointment(LocalDate day, Stretch at) {}
 
   /**
    * A stretch of work by the clock.
@@ -41,6 +55,7 @@ public record WorkHours(Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysO
   public WorkHours {
     week = Map.copyOf(week);
     daysOff = Set.copyOf(daysOff);
+    taken = List.copyOf(taken);
   }
 
   /** House: Monday to Friday, 9 to 12:30 and 13:30 to 18. */
@@ -60,7 +75,14 @@ public record WorkHours(Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysO
 
   /** The same hours with days off. */
   public WorkHours without(Set<LocalDate> days) {
-    return new WorkHours(week, days);
+    return new WorkHours(week, days, taken);
+  }
+
+  /** The same hours with one more appointment. */
+  public WorkHours but(Appointment appointment) {
+    List<Appointment> more = new ArrayList<>(taken);
+    more.add(appointment);
+    return new WorkHours(week, daysOff, more);
   }
 
   /**
@@ -83,7 +105,27 @@ public record WorkHours(Map<DayOfWeek, List<Stretch>> week, Set<LocalDate> daysO
         }
       }
     }
+    for (Appointment one : taken) {
+      int from = minute(origin, one.day().atTime(one.at().from()), zone, false);
+      int to = minute(origin, one.day().atTime(one.at().to()), zone, true);
+      windows = less(windows, from, to);
+    }
     return windows;
+  }
+
+  private static List<Window> less(List<Window> windows, int from, int to) {
+    List<Window> left = new ArrayList<>();
+    for (Window window : windows) {
+      int before = Math.min(window.toMin(), from);
+      int after = Math.max(window.fromMin(), to);
+      if (window.fromMin() < before) {
+        left.add(new Window(window.fromMin(), before));
+      }
+      if (after < window.toMin()) {
+        left.add(new Window(after, window.toMin()));
+      }
+    }
+    return left;
   }
 
   private static int minute(Instant origin, LocalDateTime clock, ZoneId zone, boolean up) {

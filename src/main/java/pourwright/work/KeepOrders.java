@@ -4,11 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import pourwright.order.ImportChanges;
 import pourwright.order.Order;
+import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
+import pourwright.plan.SeatClass;
 
 /** Orders by hand: taking one, changing it, moving it on its way. */
 public final class KeepOrders {
   private static final String TAKEN = "took an order";
+  private static final String CLASS = "took a class on";
   private static final String MOVED = "moved an order on";
   private final Doing doing;
 
@@ -27,18 +30,49 @@ public final class KeepOrders {
             return Outcome.refused(
                 Reason.INPUT_CANNOT_BE, "an order without a line", "say which candle and how many");
           }
-          List<pourwright.order.OrderLine> before =
-              orders.order(order.number()).map(Order::lines).orElse(List.of());
-          ImportChanges changes = ImportChanges.between(before, order.lines());
           Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, order.number()));
-          orders.put(order, deed);
-          changes.added().forEach(line -> orders.put(line, deed));
-          changes.edited().forEach(edit -> orders.put(edit.after(), deed));
-          changes.cancelled().forEach(line -> orders.takeOff(line.key(), deed));
-          orders.retellOrdersOf(deed.id());
+          write(orders, order, deed);
           return Turn.done(deed, Doing.known(orders.order(order.number()), deed));
         },
         KeepOrders::again);
+  }
+
+  private static void write(OrderBook orders, Order order, Deed deed) {
+    List<OrderLine> before = orders.order(order.number()).map(Order::lines).orElse(List.of());
+    ImportChanges changes = ImportChanges.between(before, order.lines());
+    orders.put(order, deed);
+    changes.added().forEach(line -> orders.put(line, deed));
+    changes.edited().forEach(edit -> orders.put(edit.after(), deed));
+    changes.cancelled().forEach(line -> orders.takeOff(line.key(), deed));
+    orders.retellOrdersOf(deed.id());
+  }
+
+  /**
+   * Takes a class on: an order of seats, with its hours, as one deed. A class that was called off
+   * may be taken on again; the day must not be over.
+   */
+  public Outcome<Order> takeClass(Act act, SeatClass taught) {
+    return doing.once(act, CLASS, turn -> classTaken(turn, taught), KeepOrders::again);
+  }
+
+  private static Outcome<Order> classTaken(Turn turn, SeatClass taught) {
+    OrderBook orders = turn.books().orders();
+    String number = taught.order();
+    if (taught.day().isBefore(turn.today())) {
+      return Outcome.refused(
+          Reason.INPUT_CANNOT_BE, taught.day() + " is over", "give the day of the class");
+    }
+    if (orders.order(number).filter(o -> o.state() != OrderState.CANCELLED).isPresent()) {
+      return Outcome.refused(
+          Reason.ALREADY_ON_FILE,
+          "there is a class at that hour already",
+          "call it off first, or begin at another minute");
+    }
+    Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, number));
+    OrderLine seats = new OrderLine(number, taught.design(), 1, taught.seats(), taught.day(), null);
+    write(orders, new Order(number, Classes.CHANNEL, null, OrderState.OPEN, List.of(seats)), deed);
+    turn.books().settings().put(Classes.key(number), Classes.value(taught), deed.id());
+    return Turn.done(deed, Doing.known(orders.order(number), deed));
   }
 
   /** Moves an order on its way: picked, sent, cancelled, or open again. */

@@ -2,23 +2,27 @@ package pourwright.work;
 
 import java.util.List;
 import pourwright.cast.ColdShed;
+import pourwright.plan.ClassKit;
 import pourwright.plan.Habits;
 import pourwright.plan.PostDays;
+import pourwright.quantity.Check;
 import pourwright.quantity.OutOfRange;
 
 /**
- * What she wrote down for the plan: the post's days and the shed's temperature.
+ * What she wrote down for the plan: the post's days, the shed's temperature, spare kits.
  *
  * @param week weekdays of the post, as typed
  * @param hot hot days, as typed
  * @param last last posts, as typed
  * @param shed temperature of the shed in °C, as typed; empty for a shed at 20 °C
+ * @param spare kits to spare in a class in percent, as typed; empty for 10
  */
-public record PlanSettings(String week, String hot, String last, String shed) {
+public record PlanSettings(String week, String hot, String last, String shed, String spare) {
   private static final String WEEK = "plan.post-week";
   private static final String HOT = "plan.hot-days";
   private static final String LAST = "plan.last-post";
   private static final String SHED = "plan.shed-c";
+  private static final String SPARE = "plan.class-spare";
 
   /** What is written down now. */
   public static PlanSettings of(Books books) {
@@ -27,7 +31,8 @@ public record PlanSettings(String week, String hot, String last, String shed) {
         said.value(WEEK).orElse(""),
         said.value(HOT).orElse(""),
         said.value(LAST).orElse(""),
-        said.value(SHED).orElse(""));
+        said.value(SHED).orElse(""),
+        said.value(SPARE).orElse(""));
   }
 
   /** The days of the post; every day where nothing is written down or it cannot be read. */
@@ -38,6 +43,25 @@ public record PlanSettings(String week, String hot, String last, String shed) {
     } catch (OutOfRange e) {
       return PostDays.EVERY_DAY;
     }
+  }
+
+  /** Share of kits to spare in a class: the house's where nothing can be read. */
+  public static double spareShare(Books books) {
+    String spare = of(books).spare();
+    try {
+      return spare.isBlank() ? ClassKit.SPARE : share(Double.parseDouble(spare));
+    } catch (NumberFormatException | OutOfRange e) {
+      return ClassKit.SPARE;
+    }
+  }
+
+  /**
+   * Percent as a share.
+   *
+   * @throws OutOfRange outside 0 to 100
+   */
+  public static double share(double percent) {
+    return Check.between("spare", percent, 0, 100) / 100;
   }
 
   /** House habits in her shed. */
@@ -60,10 +84,15 @@ public record PlanSettings(String week, String hot, String last, String shed) {
     return new Habits.Shed(cold.harden(), cold.dry());
   }
 
-  /** Writes all four down; they were read before. */
+  /** Writes all of it down; they were read before. */
   public Outcome<String> save(Studio studio, Act act) {
     List<List<String>> all =
-        List.of(List.of(WEEK, week), List.of(HOT, hot), List.of(LAST, last), List.of(SHED, shed));
+        List.of(
+            List.of(WEEK, week),
+            List.of(HOT, hot),
+            List.of(LAST, last),
+            List.of(SHED, shed),
+            List.of(SPARE, spare));
     Outcome<String> outcome = Outcome.refused(Reason.INPUT_CANNOT_BE, "nothing to write down", "");
     for (List<String> one : all) {
       Act each = new Act(act.by(), act.requestKey() + "-" + one.get(0), act.note());

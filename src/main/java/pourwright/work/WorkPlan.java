@@ -16,6 +16,7 @@ import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
 import pourwright.card.Person;
 import pourwright.order.OrderLine;
+import pourwright.plan.ClassKit;
 import pourwright.plan.Explosion;
 import pourwright.plan.Floor;
 import pourwright.plan.Habits;
@@ -96,7 +97,13 @@ public record WorkPlan(
     InHand inHand = inHand(books, book, now, zone);
     Habits habits = PlanSettings.habits(books);
     Floor floor = floor(books, book, now, zone);
-    MakePlan make = Explosion.of(lines, book, inHand, habits);
+    LocalDate today = LocalDate.ofInstant(now, zone);
+    Classes classes = Classes.of(books, today);
+    double spare = PlanSettings.spareShare(books);
+    List<ClassKit> kits = classes.ahead().stream().map(c -> ClassKit.of(c, book, spare)).toList();
+    List<OrderLine> made =
+        lines.stream().filter(l -> !classes.orders().contains(l.order())).toList();
+    MakePlan make = Explosion.of(made, kits, book, inHand, habits);
     PlanProblem problem = Routing.of(make, book, habits, floor);
     Planner.Outcome outcome = planner.plan(problem, effort);
     return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);
@@ -107,19 +114,31 @@ public record WorkPlan(
     return new WorkPlan(book, inHand, habits, floor, make, problem, other);
   }
 
-  /** Who works here, with house hours; one maker where no person is written down. */
+  /**
+   * Who works here, with house hours less the classes that are taught; one maker where no person is
+   * written down.
+   */
   public static Floor floor(Books books, CardBook book, Instant now, ZoneId zone) {
+    return Floor.house(now, zone, hands(books, book))
+        .with(PlanSettings.post(books))
+        .teaching(Classes.of(books, LocalDate.ofInstant(now, zone)).ahead());
+  }
+
+  /** Initials of those whose hands are planned. */
+  public static List<String> hands(Books books) {
+    return hands(books, Drawers.book(books));
+  }
+
+  private static List<String> hands(Books books, CardBook book) {
     List<String> initials =
         book.all(Person.class).stream()
             .filter(p -> p.role() == Person.Role.MAKER)
             .map(Person::initials)
             .toList();
     String said = books.settings().value("plan.hands").orElse("");
-    List<String> hands =
-        said.isBlank()
-            ? initials.isEmpty() ? List.of("MAKER") : initials
-            : List.of(said.strip().split("[ ,]+"));
-    return Floor.house(now, zone, hands).with(PlanSettings.post(books));
+    return said.isBlank()
+        ? initials.isEmpty() ? List.of("MAKER") : initials
+        : List.of(said.strip().split("[ ,]+"));
   }
 
   /** What is there now, with the casts under way as far as they are. */

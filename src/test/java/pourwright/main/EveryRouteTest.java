@@ -12,6 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -58,6 +60,7 @@ import pourwright.page.plan.PromiseDesk;
 import pourwright.page.plan.SeasonDesk;
 import pourwright.plan.ForwardRule;
 import pourwright.plan.Promise;
+import pourwright.plan.SeatClass;
 import pourwright.stock.Purchase;
 import pourwright.work.Act;
 import pourwright.work.AfterSale;
@@ -65,6 +68,7 @@ import pourwright.work.AttachFile;
 import pourwright.work.BeginPour;
 import pourwright.work.BooksUnavailable;
 import pourwright.work.CardVersion;
+import pourwright.work.Classes;
 import pourwright.work.Drawers;
 import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
@@ -204,6 +208,18 @@ class EveryRouteTest extends BrowserTest {
           .matches(Outcome::isDone);
     }
     afterTheSale(studio);
+    LocalDate day = studio.today().plusDays(9);
+    SeatClass taught =
+        new SeatClass(
+            Classes.name(day, LocalTime.of(10, 0)),
+            "bollard-rain",
+            SeatClass.Does.CAST,
+            6,
+            day,
+            LocalTime.of(10, 0),
+            LocalTime.of(13, 0),
+            "MB");
+    assertThat(studio.orders.takeClass(Act.of("MB", "a class"), taught)).matches(Outcome::isDone);
     Visitor visitor = new Visitor(full.port());
     done(visitor.post("/shelf/simulate", "/shelf/simulate", Map.of("hours", "1", "grid", "5")));
     done(visitor.post("/plan", "/plan/again", Map.of()));

@@ -15,7 +15,7 @@ import pourwright.work.Act;
 import pourwright.work.Outcome;
 import pourwright.work.PlanSettings;
 
-/** When parcels go and how cold the shed is: what the plan reckons with. */
+/** When parcels go, how cold the shed is, spare kits of a class: what the plan reckons with. */
 final class HabitsDesk implements Corner {
   private static final String PATH = "/plan/habits";
   private static final String TEMPLATE = "plan/habits.jte";
@@ -35,7 +35,17 @@ final class HabitsDesk implements Corner {
   private void show(Context http) {
     PlanSettings said = desk.studio().look(PlanSettings::of);
     Map<String, String> typed =
-        Map.of("week", said.week(), "hot", said.hot(), "last", said.last(), "shed", said.shed());
+        Map.of(
+            "week",
+            said.week(),
+            "hot",
+            said.hot(),
+            "last",
+            said.last(),
+            "shed",
+            said.shed(),
+            "spare",
+            said.spare());
     Show.page(http, TEMPLATE, new HabitsPage(Form.startingFrom(typed)));
   }
 
@@ -45,6 +55,14 @@ final class HabitsDesk implements Corner {
     String hot = form.value("hot").strip();
     String last = form.value("last").strip();
     String shed = form.value("shed").strip().replace(',', '.');
+    String spare = form.value("spare").strip().replace(',', '.');
+    try {
+      if (!spare.isEmpty()) {
+        PlanSettings.share(Double.parseDouble(spare));
+      }
+    } catch (NumberFormatException | OutOfRange e) {
+      form.complain("spare", "the spare is a number of percent between 0 and 100, such as 10");
+    }
     try {
       PostDays.read(week, hot, last);
     } catch (OutOfRange e) {
@@ -65,7 +83,7 @@ final class HabitsDesk implements Corner {
       return;
     }
     Outcome<String> outcome =
-        new PlanSettings(week, hot, last, shed).save(desk.studio(), act.get());
+        new PlanSettings(week, hot, last, shed, spare).save(desk.studio(), act.get());
     Show.done(
         http,
         outcome instanceof Outcome.Refused<String> refused

@@ -30,6 +30,7 @@ import pourwright.plan.Rearrange;
 import pourwright.plan.Window;
 import pourwright.work.Act;
 import pourwright.work.Outcome;
+import pourwright.work.PaperPrinter;
 import pourwright.work.PlanCalendar;
 import pourwright.work.PlanRun;
 import pourwright.work.PlanText;
@@ -49,6 +50,7 @@ public final class PlanCorner implements Corner {
   private final Planner planner;
   private final Duration limit;
   private final PlanWords words;
+  private final ClassReader classes;
   private final WorkAhead ahead;
   private final AtomicReference<@Nullable PlanJob> job = new AtomicReference<>();
 
@@ -59,6 +61,7 @@ public final class PlanCorner implements Corner {
     this.replan = new Replan(desk.studio());
     this.planner = planner;
     this.words = new PlanWords(desk);
+    this.classes = new ClassReader(desk);
     this.ahead = new WorkAhead(desk);
   }
 
@@ -72,6 +75,7 @@ public final class PlanCorner implements Corner {
     routes.post("/plan/take", this::take);
     routes.post("/plan/move", this::takeMoved);
     new HabitsDesk(desk).addTo(routes);
+    new ClassDesk(desk, PaperPrinter.ofTheHouse()).addTo(routes);
   }
 
   private void show(Context http) {
@@ -89,7 +93,15 @@ public final class PlanCorner implements Corner {
           http,
           "plan/plan.jte",
           new PlanPage(
-              false, false, why, "", "", List.of(), PlanPage.Why.NOTHING, PlanPage.Move.none()));
+              false,
+              false,
+              why,
+              "",
+              "",
+              List.of(),
+              PlanPage.Why.NOTHING,
+              PlanPage.Move.none(),
+              classes.rows()));
       return;
     }
     PlanText.Kept now = new PlanText.Kept(work.problem(), plan);
@@ -115,7 +127,8 @@ public final class PlanCorner implements Corner {
             TimeLine.of(problem, plan, weeks, desk.locale()),
             words.days(problem, plan, now),
             why(problem, plan, http.queryParam("why")),
-            move));
+            move,
+            classes.rows()));
   }
 
   /** The step that is asked about, and what it breaks at the day and time that were typed. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param list what needs somebody, day by day
  * @param why reasons for one step, or empty
  * @param move moving that step by hand
+ * @param classes classes to come
  */
 public record PlanPage(
     boolean there,
@@ -22,10 +23,12 @@ public record PlanPage(
     String weeks,
     List<Day> list,
     Why why,
-    Move move) {
-  /** Keeps its own copy. */
+    Move move,
+    List<ClassPages.Row> classes) {
+  /** Keeps its own copies. */
   public PlanPage {
     list = List.copyOf(list);
+    classes = List.copyOf(classes);
   }
 
   /** One day's steps. */

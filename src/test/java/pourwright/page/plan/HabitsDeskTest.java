@@ -33,17 +33,35 @@ class HabitsDeskTest {
               .post(
                   PATH,
                   PATH,
-                  Map.of("week", "mon", "hot", "soon", "last", "", "shed", "-5", "by", "AB"))
+                  Map.of(
+                      "week", "mon", "hot", "soon", "last", "", "shed", "-5", "spare", "many", "by",
+                      "AB"))
               .body();
       assertThat(wrong)
-          .contains("is no day: such as 2026-07-14", "between 2 and 35", "value=\"soon\"");
+          .contains(
+              "is no day: such as 2026-07-14",
+              "between 2 and 35",
+              "between 0 and 100",
+              "value=\"soon\"");
       assertThat(desk.studio().look(PlanSettings::of).week()).isEmpty();
       visitor.post(
           PATH,
           PATH,
-          Map.of("week", "mon fri", "hot", "2026-07-14", "last", "", "shed", "8,5", "by", "AB"));
+          Map.of(
+              "week",
+              "mon fri",
+              "hot",
+              "2026-07-14",
+              "last",
+              "",
+              "shed",
+              "8,5",
+              "spare",
+              "12,5",
+              "by",
+              "AB"));
       assertThat(desk.studio().look(PlanSettings::of))
-          .isEqualTo(new PlanSettings("mon fri", "2026-07-14", "", "8.5"));
+          .isEqualTo(new PlanSettings("mon fri", "2026-07-14", "", "8.5", "12.5"));
       assertThat(visitor.get(PATH).body()).contains("value=\"mon fri\"", "value=\"8.5\"");
     } finally {
       server.close();
