@@ -97,16 +97,23 @@ public final class Replan {
   public static List<OrderLine> openLines(Books books) {
     List<OrderLine> open = new ArrayList<>();
     for (Order order : books.orders().wanting()) {
-      Map<OrderLine.Key, Long> ids = books.orders().lineIds(order.number());
-      Map<Long, Integer> filled = books.orders().filled(ids.values());
-      for (OrderLine line : order.lines()) {
-        Long id = ids.get(line.key());
-        int left = line.quantity() - (id == null ? 0 : filled.getOrDefault(id, 0));
-        if (left > 0) {
-          open.add(
-              new OrderLine(
-                  line.order(), line.design(), line.nth(), left, line.dueOn(), line.note()));
-        }
+      open.addAll(left(books, order));
+    }
+    return open;
+  }
+
+  /** What is left of an order's lines when the pieces that are picked for them are taken off. */
+  public static List<OrderLine> left(Books books, Order order) {
+    List<OrderLine> open = new ArrayList<>();
+    Map<OrderLine.Key, Long> ids = books.orders().lineIds(order.number());
+    Map<Long, Integer> filled = books.orders().filled(ids.values());
+    for (OrderLine line : order.lines()) {
+      Long id = ids.get(line.key());
+      int left = line.quantity() - (id == null ? 0 : filled.getOrDefault(id, 0));
+      if (left > 0) {
+        open.add(
+            new OrderLine(
+                line.order(), line.design(), line.nth(), left, line.dueOn(), line.note()));
       }
     }
     return open;

@@ -129,12 +129,12 @@ public final class WorkAhead {
         : "A quick order of work: the plan that was taken no longer fits what is open.";
   }
 
-  /** Lines of open orders, the earliest date first. */
+  /** Lines of open orders less what is picked for them, the earliest date first. */
   public static List<OrderLine> open(Books books) {
     List<OrderLine> lines = new ArrayList<>();
     for (Order order : books.orders().wanting()) {
       if (order.state() == OrderState.OPEN) {
-        lines.addAll(order.lines());
+        lines.addAll(Replan.left(books, order));
       }
     }
     lines.sort(
