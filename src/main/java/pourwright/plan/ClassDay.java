@@ -145,7 +145,7 @@ public record ClassDay(
         if (sets) {
           continue;
         }
-      } else if (inClass || sets && isTakingOut(name)) {
+      } else if (inClass || (sets && isTakingOut(name))) {
         continue;
       }
       int start = at + lag.getOrDefault(step.key(), 0);
