@@ -1,5 +1,6 @@
 package pourwright.plan;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -101,7 +102,9 @@ class ClassKitTest {
     Plan plan = ForwardRuleTest.planned(problem);
     assertThat(PlanChecker.check(problem, plan)).isEmpty();
     assertThat(plan.at("K1/class").startMin()).isEqualTo(from);
-    assertThat(problem.stepsByKey().get("K1/class").uses()).hasSize(1).containsValue(2);
+    assertThat(requireNonNull(problem.stepsByKey().get("K1/class")).uses())
+        .hasSize(1)
+        .containsValue(2);
   }
 
   @Test
