@@ -121,10 +121,11 @@ class ClassKitTest {
       PlanProblem problem = Routing.of(make, BOOK, Habits.HOUSE, FLOOR.teaching(List.of(hour)));
       Map<String, Step> steps = problem.stepsByKey();
       boolean cast = does == SeatClass.Does.CAST;
-      assertThat(steps.get("K1/class").uses().containsKey(Routing.MELTER)).isEqualTo(!cast);
+      assertThat(requireNonNull(steps.get("K1/class")).uses().containsKey(Routing.MELTER))
+          .isEqualTo(!cast);
       assertThat(steps.containsKey("K1/set")).isEqualTo(cast);
       if (cast) { // 17 min of work and 90 min to set, of them 60 in class
-        assertThat(steps.get("K1/set").minutes()).isEqualTo(47);
+        assertThat(requireNonNull(steps.get("K1/set")).minutes()).isEqualTo(47);
       }
       assertThat(PlanChecker.check(problem, ForwardRuleTest.planned(problem))).isEmpty();
     }
