@@ -176,6 +176,24 @@ final class OrderSql implements OrderBook {
   }
 
   @Override
+  public Map<OrderLine.Key, Integer> filledOfWanting() {
+    Map<OrderLine.Key, Integer> filled = new TreeMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT l.order_number, l.design, l.nth, COUNT(*) AS n FROM order_now o
+            JOIN order_line l ON l.order_number = o.order_number
+            JOIN piece_now w ON w.order_line_id = l.id
+            WHERE o.state IN ('OPEN', 'PICKED')
+              AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id)
+            GROUP BY l.order_number, l.design, l.nth
+            """)
+        .map((row, ctx) -> Map.entry(key(row), row.getInt("n")))
+        .forEach(e -> filled.put(e.getKey(), e.getValue()));
+    return filled;
+  }
+
+  @Override
   public Optional<Deed> file(String fingerprint) {
     return handle
         .createQuery(

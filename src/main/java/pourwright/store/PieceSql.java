@@ -26,6 +26,7 @@ import pourwright.work.Subject;
 /** Pieces and what happened to them, in SQL. */
 final class PieceSql implements PieceBook {
   private static final long FIRST_MARK = 101;
+  private static final int CHUNK = 500;
   private static final String EDITION =
       Editions.of("batch", "piece", "piece_event", "tray", "tray_mixed");
   private static final String SELECT =
@@ -142,14 +143,22 @@ final class PieceSql implements PieceBook {
 
   @Override
   public Optional<Piece> piece(long id) {
-    return told(
-            handle
-                .createQuery(SELECT + "WHERE p.id = :id")
-                .bind("id", id)
-                .map((row, ctx) -> bare(row))
-                .list())
-        .stream()
-        .findFirst();
+    return Optional.ofNullable(pieces(List.of(id)).get(id));
+  }
+
+  @Override
+  public Map<Long, Piece> pieces(Collection<Long> ids) {
+    List<Long> all = List.copyOf(ids);
+    Map<Long, Piece> pieces = new TreeMap<>();
+    for (int i = 0; i < all.size(); i += CHUNK) {
+      told(handle
+              .createQuery(SELECT + "WHERE p.id IN (<ids>)")
+              .bindList("ids", all.subList(i, Math.min(all.size(), i + CHUNK)))
+              .map((row, ctx) -> bare(row))
+              .list())
+          .forEach(piece -> pieces.put(piece.id(), piece));
+    }
+    return pieces;
   }
 
   @Override
@@ -336,10 +345,7 @@ final class PieceSql implements PieceBook {
 
   @Override
   public void retell(List<Long> pieces) {
-    Map<Long, Piece> standing = new TreeMap<>();
-    for (long id : pieces) {
-      piece(id).ifPresent(p -> standing.put(id, p));
-    }
+    Map<Long, Piece> standing = pieces(pieces);
     for (long id : pieces) {
       handle.createUpdate("DELETE FROM piece_now WHERE piece_id = :id").bind("id", id).execute();
       Piece piece = standing.get(id);

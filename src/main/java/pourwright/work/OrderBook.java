@@ -21,6 +21,12 @@ public interface OrderBook {
   /** Orders that pieces must still be made or kept for, oldest first. */
   List<Order> wanting();
 
+  /**
+   * Pieces that stand picked or have left, by line, for those lines of the {@linkplain #wanting
+   * wanting} orders that have any.
+   */
+  Map<OrderLine.Key, Integer> filledOfWanting();
+
   /** The given orders, those that are on file. */
   List<Order> of(Collection<String> numbers);
 

@@ -23,6 +23,9 @@ public interface PieceBook {
   /** A piece by number. */
   Optional<Piece> piece(long id);
 
+  /** The pieces with these numbers, those that are on file, by number. */
+  Map<Long, Piece> pieces(Collection<Long> ids);
+
   /** What carries a mark, batch or piece. */
   Optional<Subject> marked(Mark mark);
 

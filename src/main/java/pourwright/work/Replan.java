@@ -95,25 +95,21 @@ public final class Replan {
 
   /** What is ordered and not yet picked. */
   public static List<OrderLine> openLines(Books books) {
-    List<OrderLine> open = new ArrayList<>();
-    for (Order order : books.orders().wanting()) {
-      open.addAll(left(books, order));
-    }
-    return open;
+    return left(books, books.orders().wanting());
   }
 
-  /** What is left of an order's lines when the pieces that are picked for them are taken off. */
-  public static List<OrderLine> left(Books books, Order order) {
+  /** What is left of wanting orders when the pieces that are picked for them are taken off. */
+  public static List<OrderLine> left(Books books, List<Order> wanting) {
+    Map<OrderLine.Key, Integer> filled = books.orders().filledOfWanting();
     List<OrderLine> open = new ArrayList<>();
-    Map<OrderLine.Key, Long> ids = books.orders().lineIds(order.number());
-    Map<Long, Integer> filled = books.orders().filled(ids.values());
-    for (OrderLine line : order.lines()) {
-      Long id = ids.get(line.key());
-      int left = line.quantity() - (id == null ? 0 : filled.getOrDefault(id, 0));
-      if (left > 0) {
-        open.add(
-            new OrderLine(
-                line.order(), line.design(), line.nth(), left, line.dueOn(), line.note()));
+    for (Order order : wanting) {
+      for (OrderLine line : order.lines()) {
+        int left = line.quantity() - filled.getOrDefault(line.key(), 0);
+        if (left > 0) {
+          open.add(
+              new OrderLine(
+                  line.order(), line.design(), line.nth(), left, line.dueOn(), line.note()));
+        }
       }
     }
     return open;

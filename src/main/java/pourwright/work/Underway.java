@@ -37,12 +37,18 @@ final class Underway {
   static List<RunningCast> of(Books books, CardBook book, Set<Long> stopped, Instant now) {
     Map<String, Group> groups = new TreeMap<>();
     Map<String, Integer> pieces = new TreeMap<>();
-    for (PieceBook.Standing one : books.pieces().standing(STATES)) {
-      if (one.isFirst() && !stopped.contains(one.piece())) {
-        Piece piece = books.pieces().piece(one.piece()).orElse(null);
+    List<PieceBook.Standing> free =
+        books.pieces().standing(STATES).stream()
+            .filter(one -> one.isFirst() && !stopped.contains(one.piece()))
+            .toList();
+    Map<Long, Piece> known =
+        books.pieces().pieces(free.stream().map(PieceBook.Standing::piece).toList());
+    for (PieceBook.Standing one : free) {
+      Piece piece = known.get(one.piece());
+      if (piece != null) {
         Optional<VesselKind> kind = WorkPlan.kind(book, one.vesselDesign(), one.madeBy());
-        Stage stage = piece == null ? null : stage(piece.state());
-        if (piece != null && stage != null && kind.isPresent()) {
+        Stage stage = stage(piece.state());
+        if (stage != null && kind.isPresent()) {
           count(
               new Group(piece.madeIn(), kind.get(), stage, piece.state().since()),
               1,

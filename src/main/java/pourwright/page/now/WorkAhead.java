@@ -2,7 +2,6 @@ package pourwright.page.now;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -131,12 +130,9 @@ public final class WorkAhead {
 
   /** Lines of open orders less what is picked for them, the earliest date first. */
   public static List<OrderLine> open(Books books) {
-    List<OrderLine> lines = new ArrayList<>();
-    for (Order order : books.orders().wanting()) {
-      if (order.state() == OrderState.OPEN) {
-        lines.addAll(Replan.left(books, order));
-      }
-    }
+    List<Order> orders =
+        books.orders().wanting().stream().filter(o -> o.state() == OrderState.OPEN).toList();
+    List<OrderLine> lines = Replan.left(books, orders);
     lines.sort(
         Comparator.comparing(
                 (OrderLine l) -> l.dueOn() == null ? java.time.LocalDate.MAX : l.dueOn())
