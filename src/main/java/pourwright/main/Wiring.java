@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.Desk;
 import pourwright.page.Site;
+import pourwright.page.now.WorkAhead;
 import pourwright.page.plan.BuyDesk;
 import pourwright.page.plan.PlanCorner;
 import pourwright.page.plan.PromiseDesk;
@@ -122,9 +123,10 @@ public final class Wiring implements AutoCloseable {
    */
   public Site site(@Nullable Runnable startOwn) {
     Desk desk = desk();
-    return Site.of(desk, this::trouble)
+    WorkAhead ahead = new WorkAhead(desk);
+    return Site.of(desk, ahead, this::trouble)
         .offering(startOwn)
-        .and(new PlanCorner(desk, planner(), PlanCorner.LIMIT))
+        .and(new PlanCorner(desk, ahead, planner(), PlanCorner.LIMIT))
         .and(new PromiseDesk(desk, promising(), PlanCorner.LIMIT.multipliedBy(2)))
         .and(new SeasonDesk(desk))
         .and(new BuyDesk(desk, list -> new CpSatPurchasing().buy(list)));

@@ -18,6 +18,7 @@ import pourwright.page.house.StopCorner;
 import pourwright.page.house.TimerCorner;
 import pourwright.page.house.WelcomeCorner;
 import pourwright.page.now.NowPlace;
+import pourwright.page.now.WorkAhead;
 import pourwright.page.orders.OrdersPlace;
 import pourwright.page.pouring.PouringPlace;
 import pourwright.page.press.PressPlace;
@@ -32,8 +33,13 @@ public final class Places {
 
   /** All nine, at this desk. */
   public static List<Place> all(Desk desk) {
+    return all(desk, new WorkAhead(desk));
+  }
+
+  /** All nine, the first page telling this plan of the work. */
+  static List<Place> all(Desk desk, WorkAhead ahead) {
     return List.of(
-        new NowPlace(desk),
+        new NowPlace(desk, ahead),
         new OrdersPlace(desk),
         new BoardPlace(desk),
         new CastingPlace(desk),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import pourwright.page.house.SettingsCorner;
+import pourwright.page.now.WorkAhead;
 
 /**
  * What the server shows: the places, and what stands around every page.
@@ -25,8 +26,18 @@ public record Site(
     Supplier<String> ready) {
   /** The site of an open studio, with everything that can be done there. */
   public static Site of(Desk desk, Supplier<String> ready) {
+    return of(desk, new WorkAhead(desk), ready);
+  }
+
+  /** As above, with a plan of the work that other corners tell as well. */
+  public static Site of(Desk desk, WorkAhead ahead, Supplier<String> ready) {
     return new Site(
-        desk, Places.all(desk), Places.corners(desk), new StudioSurroundings(desk), null, ready);
+        desk,
+        Places.all(desk, ahead),
+        Places.corners(desk),
+        new StudioSurroundings(desk),
+        null,
+        ready);
   }
 
   /** The same site with one more corner. */

@@ -3,8 +3,12 @@ package pourwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 
-/** When one thing or person is taken, in the order it was taken in. */
+/**
+ * When one thing or person is taken, in the order it was taken in, filed by the days it touches.
+ */
 final class Occupancy {
+  private static final int DAY_MIN = 24 * 60;
+
   /** Taken from a minute (inclusive) to another (exclusive), so much of it, by a family. */
   record Taken(int fromMin, int toMin, int amount, String family) {}
 
@@ -12,6 +16,7 @@ final class Occupancy {
   private final List<Window> windows;
   private final int washMin;
   private final List<Taken> taken = new ArrayList<>();
+  private final List<List<Taken>> byDay = new ArrayList<>();
 
   Occupancy(int capacity, List<Window> windows, int washMin) {
     this.capacity = capacity;
@@ -25,11 +30,37 @@ final class Occupancy {
 
   void take(Taken more) {
     taken.add(more);
+    int last = lastDay(more);
+    while (byDay.size() <= last) {
+      byDay.add(new ArrayList<>());
+    }
+    for (int day = day(more.fromMin()); day <= last; day++) {
+      byDay.get(day).add(more);
+    }
   }
 
   /** Gives back everything taken after the first so many. */
   void backTo(int size) {
-    taken.subList(size, taken.size()).clear();
+    while (taken.size() > size) {
+      Taken last = taken.remove(taken.size() - 1);
+      for (int day = day(last.fromMin()); day <= lastDay(last); day++) {
+        List<Taken> filed = byDay.get(day);
+        filed.remove(filed.size() - 1); // the newest of all is the newest of each of its days
+      }
+    }
+  }
+
+  private static int day(int minute) {
+    return Math.max(
+        0, minute / DAY_MIN); // what was taken before the plan begins is of its first day
+  }
+
+  private static int lastDay(Taken t) {
+    return day(Math.max(t.fromMin(), t.toMin() - 1));
+  }
+
+  private List<Taken> on(int day) {
+    return day < byDay.size() ? byDay.get(day) : List.of();
   }
 
   /** The first minute from {@code at} on at which it can be taken; {@code limit} when never. */
@@ -51,29 +82,41 @@ final class Occupancy {
   private int clear(int at, int minutes, Taken wish) {
     int blockedUntil = at;
     int end = at + minutes;
-    for (Taken t : taken) {
-      boolean other = washMin > 0 && !t.family().equals(wish.family());
-      int wash = other ? washMin : 0;
-      boolean meets = t.fromMin() - wash < end && at < t.toMin() + wash;
-      if (meets && (other || tooMany(t, at, wish))) {
-        int until = t.toMin() + wash;
-        blockedUntil = blockedUntil == at ? until : Math.min(blockedUntil, until);
+    int last = Math.min(byDay.size() - 1, day(end + washMin));
+    for (int day = day(at - washMin); day <= last; day++) {
+      for (Taken t : on(day)) {
+        boolean other = washMin > 0 && !t.family().equals(wish.family());
+        int wash = other ? washMin : 0;
+        boolean meets = t.fromMin() - wash < end && at < t.toMin() + wash;
+        int until = meets ? other ? t.toMin() + wash : released(t, at, wish) : at;
+        if (until > at) {
+          blockedUntil = blockedUntil == at ? until : Math.min(blockedUntil, until);
+        }
       }
     }
     return Math.max(blockedUntil, at);
   }
 
-  /** Sums up only where the one that is met does not fill it alone. */
-  private boolean tooMany(Taken met, int at, Taken wish) {
-    return met.amount() + wish.amount() > capacity
-        || (capacity > 1 && amountAt(Math.max(at, met.fromMin())) + wish.amount() > capacity);
-  }
-
-  private int amountAt(int minute) {
-    int sum = 0;
-    for (Taken t : taken) {
-      sum += t.fromMin() <= minute && minute < t.toMin() ? t.amount() : 0;
+  /**
+   * When one that is met leaves room, or another that is taken together with it; {@code at} where
+   * there is room beside it. Sums up only where the one that is met does not fill it alone.
+   */
+  private int released(Taken met, int at, Taken wish) {
+    if (met.amount() + wish.amount() > capacity) {
+      return met.toMin();
     }
-    return sum;
+    if (capacity <= 1) {
+      return at;
+    }
+    int minute = Math.max(at, met.fromMin());
+    int sum = wish.amount();
+    int first = met.toMin();
+    for (Taken t : on(day(minute))) {
+      if (t.fromMin() <= minute && minute < t.toMin()) {
+        sum += t.amount();
+        first = Math.min(first, t.toMin());
+      }
+    }
+    return sum > capacity ? first : at;
   }
 }

@@ -16,7 +16,6 @@ import pourwright.material.Material;
 import pourwright.order.OrderLine;
 import pourwright.page.Desk;
 import pourwright.plan.Goal;
-import pourwright.plan.LastDay;
 import pourwright.plan.MakePlan;
 import pourwright.plan.Placed;
 import pourwright.plan.Plan;
@@ -149,7 +148,7 @@ public record NowPage(
   }
 
   /** For lines that wait for a cast; one whose day has gone says so. */
-  static List<Line> lastDays(WorkPlan plan) {
+  static List<Line> lastDays(WorkPlan plan, LastDays known) {
     List<Line> lines = new ArrayList<>();
     Set<String> ofCasts =
         plan.make().pours().stream()
@@ -165,7 +164,8 @@ public record NowPage(
           || due.isBefore(plan.inHand().today())) {
         continue;
       }
-      LastDay.toCast(line, plan.book(), plan.habits(), plan.floor())
+      known
+          .toCast(line, plan.book(), plan.habits(), plan.floor())
           .ifPresent(
               last ->
                   lines.add(

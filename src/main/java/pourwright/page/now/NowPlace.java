@@ -11,10 +11,10 @@ public final class NowPlace implements Place {
   private final Desk desk;
   private final WorkAhead ahead;
 
-  /** The place, with the clock and zone of the studio. */
-  public NowPlace(Desk desk) {
+  /** The place, with the clock and zone of the studio, and the plan that is told there. */
+  public NowPlace(Desk desk, WorkAhead ahead) {
     this.desk = desk;
-    this.ahead = new WorkAhead(desk);
+    this.ahead = ahead;
   }
 
   @Override

@@ -37,6 +37,7 @@ public final class WorkAhead {
             thread.setDaemon(true);
             return thread;
           });
+  private final LastDays lastDays = new LastDays(); // of the worker alone
   private @Nullable Future<?> running;
   private volatile Made made = NOT_YET;
 
@@ -112,7 +113,7 @@ public final class WorkAhead {
     try {
       Replan.Current current = Replan.current(books, first, desk.now(), desk.zone());
       WorkPlan plan = current.work();
-      return new Made(desk.now(), plan, NowPage.lastDays(plan), "", leftOut, by(current));
+      return new Made(desk.now(), plan, NowPage.lastDays(plan, lastDays), "", leftOut, by(current));
     } catch (pourwright.quantity.OutOfRange e) {
       return new Made(desk.now(), null, List.of(), e.sentence() + ": " + e.hint(), leftOut, "");
     }

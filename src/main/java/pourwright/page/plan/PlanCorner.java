@@ -56,13 +56,18 @@ public final class PlanCorner implements Corner {
 
   /** The plan of this studio, made by this planner within this time. */
   public PlanCorner(Desk desk, Planner planner, Duration limit) {
+    this(desk, new WorkAhead(desk), planner, limit);
+  }
+
+  /** As above; before a plan was taken it tells this one. */
+  public PlanCorner(Desk desk, WorkAhead ahead, Planner planner, Duration limit) {
     this.limit = limit;
     this.desk = desk;
     this.replan = new Replan(desk.studio());
     this.planner = planner;
     this.words = new PlanWords(desk);
     this.classes = new ClassReader(desk);
-    this.ahead = new WorkAhead(desk);
+    this.ahead = ahead;
   }
 
   @Override
