@@ -16,6 +16,7 @@ final class DataCommands {
   static List<Object> all(Doors doors) {
     return List.of(
         new Plan(doors),
+        new PromiseCommand(doors),
         new Demo(doors),
         new Backup(doors),
         new Restore(doors),

@@ -56,6 +56,22 @@ public interface Doors {
     throw new UnsupportedOperationException();
   }
 
+  /**
+   * A wish for so many of a candle.
+   *
+   * @param candle its code
+   * @param count how many
+   * @param day a parcel day as 2026-05-20, or an empty string
+   * @param seconds how long the solver may search; 0: the quick order of work only
+   * @param json whether the answer is printed as JSON
+   */
+  record PromiseWish(String candle, int count, String day, int seconds, boolean json) {}
+
+  /** Says when a wish can leave, and nothing of the kind where it is not proved for sale. */
+  default int promise(Flags flags, PromiseWish wish) {
+    throw new UnsupportedOperationException();
+  }
+
   /** Makes the sample studio of so many years in the data folder. */
   default int demo(Flags flags, int years, long seed) {
     throw new UnsupportedOperationException();

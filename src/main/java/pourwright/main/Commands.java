@@ -43,6 +43,7 @@ final class Commands implements Doors {
         "passphrase",
         "settings",
         "plan",
+        "promise",
         "import",
         "demo",
         "backup",
@@ -83,6 +84,13 @@ final class Commands implements Doors {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  @Override
+  public int promise(Flags flags, PromiseWish wish) {
+    Settings settings = house.settings(flags);
+    return new PromiseDoor(Wiring.systemClock(), say, writer(err))
+        .promise(settings.data(), settings.value(Settings.Key.DB), wish);
   }
 
   private KeepDoors keepDoors(Settings settings) {

@@ -27,7 +27,9 @@ import pourwright.plan.Step;
  *
  * @param work everything open and the wish, by the forward rule
  * @param problem the same steps, with one goal for the whole wish
- * @param notProved why the candle is not proved for sale; empty when it is
+ * @param notProved why the candle is not proved for sale; empty when it is, and only then may a
+ *     date be promised
+ * @param missing what her rule still asks for before it may be called proved
  * @param way the whole way of one such order on an empty floor
  * @param lastDay the last day to cast for the parcel day, where one was said and there is such a
  *     day
@@ -37,6 +39,7 @@ public record Wish(
     WorkPlan work,
     PlanProblem problem,
     List<String> notProved,
+    List<String> missing,
     List<LastDay.Leg> way,
     @Nullable LocalDate lastDay,
     @Nullable LocalDate parcelDay) {
@@ -48,6 +51,7 @@ public record Wish(
   /** Copies. */
   public Wish {
     notProved = List.copyOf(notProved);
+    missing = List.copyOf(missing);
     way = List.copyOf(way);
   }
 
@@ -72,19 +76,41 @@ public record Wish(
         parcelDay == null
             ? Optional.empty()
             : LastDay.toCast(wish, work.book(), work.habits(), work.floor());
+    List<String> notProved = notProved(books, work, candle);
     return new Wish(
         work,
         oneGoal(work),
-        notProved(books, work, candle),
+        notProved,
+        notProved.isEmpty() ? List.of() : missing(books, candle),
         LastDay.way(wish, work.book(), work.habits(), work.floor()),
         last.orElse(null),
         parcelDay);
   }
 
+  /** A word that waits for a check burn is none for what is still to be poured. */
   private static List<String> notProved(Books books, WorkPlan work, String candle) {
-    return CandleCards.now(books, candle)
-        .map(cards -> new ProvedCandle(books, work.book().materials()).against(cards))
-        .orElse(List.of("a card of it is missing"));
+    List<String> not =
+        new ArrayList<>(
+            CandleCards.now(books, candle)
+                .map(cards -> new ProvedCandle(books, work.book().materials()).against(cards))
+                .orElse(List.of("a card of it is missing")));
+    if (!served(work).pours().isEmpty()) {
+      new Proving(books).overdue(candle).ifPresent(not::add);
+    }
+    return not;
+  }
+
+  private static List<String> missing(Books books, String candle) {
+    return books
+        .cards()
+        .current(Drawers.CANDLE, candle)
+        .map(card -> new Proving(books).missing(candle, card.version()))
+        .orElse(List.of());
+  }
+
+  /** True when a date may be promised: only what is proved for sale counts. */
+  public boolean mayBePromised() {
+    return notProved.isEmpty();
   }
 
   /** True when all of it stands on the shelf. */
@@ -103,7 +129,7 @@ public record Wish(
         .orElseThrow();
   }
 
-  /** The minute at which the forward rule ends the wish; -1 when it finds no plan. */
+  /** The minute at which the forward rule ends the making; -1 when it finds no plan. */
   public int quickEndMin() {
     Plan plan = work.plan();
     if (plan == null) {

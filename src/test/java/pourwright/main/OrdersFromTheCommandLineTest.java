@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import pourwright.cli.Doors;
+import pourwright.cli.ExitCode;
 import pourwright.cli.Reading;
 import pourwright.material.Material;
 import pourwright.order.Order;
@@ -28,6 +29,7 @@ import pourwright.work.Act;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 import pourwright.work.SaveCard;
+import pourwright.work.Signed;
 
 /** The main job without pages: an order file in, a plan and its sheets out. */
 class OrdersFromTheCommandLineTest {
@@ -124,6 +126,56 @@ class OrdersFromTheCommandLineTest {
     assertThat(all.get("late_min").asLong()).isZero();
     assertThat(planned(orders, false)).isEqualTo(all);
     assertThat(planned(orders, true).get("orders")).hasSize(2);
+  }
+
+  @Test
+  void noDayIsPromisedBeforeTheCandleIsProvedForSale() throws IOException {
+    JsonNode before = promised(ExitCode.ERROR);
+    assertThat(before.get("proved_for_sale").asBoolean()).isFalse();
+    assertThat(before.get("leaves_at").isNull()).as("no promise").isTrue();
+    assertThat(before.get("not_proved").get(0).asText())
+        .contains("no word stands behind version 1");
+    assertThat(before.get("missing").get(0).asText())
+        .isEqualTo("the vessel is not proved wax-tight yet");
+    String made = before.get("could_be_made_at").asText();
+    assertThat(made).startsWith("20");
+    out.getBuffer().setLength(0);
+    assertThat(promise().promise(folder, "", new Doors.PromiseWish("cog-fig", 2, "", 0, false)))
+        .isEqualTo(ExitCode.ERROR);
+    assertThat(out.toString())
+        .startsWith("No date can be promised before it is proved for sale:")
+        .contains("If the tests pass, the making could be done: ")
+        .doesNotContain("Earliest");
+    try (Wiring wiring = Wiring.open(folder, "", CLOCK)) {
+      Signed.waxTight(wiring.studio(), "cog", "grey");
+      Signed.forSale(wiring.studio(), "cog-fig");
+    }
+    JsonNode after = promised(ExitCode.OK);
+    assertThat(after.get("not_proved")).isEmpty();
+    assertThat(after.get("leaves_at").asText()).isEqualTo(made);
+    assertThat(after.get("way_min").asLong()).isGreaterThan(708 * 60);
+  }
+
+  @Test
+  void aWishThatNamesNoCandleIsRefused() {
+    assertThat(promise().promise(folder, "", new Doors.PromiseWish("cog", 2, "", 0, true)))
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(err.toString()).contains("there is no candle 'cog'").contains("cog-fig");
+    assertThat(promise().promise(folder, "", new Doors.PromiseWish("cog-fig", 0, "", 0, true)))
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(promise().promise(folder, "", new Doors.PromiseWish("cog-fig", 1, "May", 0, true)))
+        .isEqualTo(ExitCode.USAGE);
+  }
+
+  private PromiseDoor promise() {
+    return new PromiseDoor(CLOCK, new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private JsonNode promised(int code) throws IOException {
+    out.getBuffer().setLength(0);
+    assertThat(promise().promise(folder, "", new Doors.PromiseWish("cog-fig", 2, "", 0, true)))
+        .isEqualTo(code);
+    return new ObjectMapper().readTree(out.toString());
   }
 
   private JsonNode planned(Path orders, boolean alone) throws IOException {

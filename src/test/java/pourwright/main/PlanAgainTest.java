@@ -51,6 +51,7 @@ import pourwright.work.FinishCast;
 import pourwright.work.PlanText;
 import pourwright.work.Replan;
 import pourwright.work.SaveCard;
+import pourwright.work.Signed;
 import pourwright.work.Studio;
 
 /**
@@ -238,14 +239,24 @@ class PlanAgainTest extends BrowserTest {
               "http://127.0.0.1:" + open.port(),
               "/plan/promise?candle=cog-fig&count=7&day=2026-05-20",
               Window.PHONE);
-      assertThat(page.locator("#answer").textContent()).contains("By the quick order of work");
+      assertThat(page.locator("#answer").textContent())
+          .isEqualTo("No date can be promised before it is proved for sale.");
+      assertThat(page.locator("#missing").textContent())
+          .contains("the vessel is not proved wax-tight yet")
+          .contains("0 of 3 passed full lives");
+      assertThat(page.locator("#making").textContent())
+          .as("of the making a day may be said, apart from the promise")
+          .contains("By the quick order of work");
       // the waits of the cards: set 24 h, harden 72 h, dry 120 h, full-dry 168 h, water 24 h, dry
       // again 48 h, set 12 h, rest 240 h = 708 h, and some hours of hands
       assertThat(page.locator("#way").textContent()).contains("29 d");
-      assertThat(page.locator("#facts").textContent())
-          .contains("not proved for sale")
-          .contains("Last day to cast");
+      assertThat(page.locator("#facts").textContent()).contains("Last day to cast");
       assertThat(axe(page)).isEmpty();
+      Signed.waxTight(desk.studio(), "cog", "grey");
+      Signed.forSale(desk.studio(), "cog-fig");
+      page.reload();
+      assertThat(page.locator("#answer").textContent()).contains("By the quick order of work");
+      assertThat(page.locator("#missing").count()).isZero();
       page.locator("form[action='/plan/promise'][method=post] button").click();
       page.waitForSelector("#answer:has-text('Earliest')", TWO_MINUTES);
       assertThat(page.locator("#facts").textContent()).contains("What holds it");

@@ -22,6 +22,7 @@ import pourwright.order.OrderState;
 import pourwright.stock.Shelf;
 import pourwright.work.BeginPour;
 import pourwright.work.PieceBook;
+import pourwright.work.Signed;
 import pourwright.work.Subject;
 
 /**
@@ -275,8 +276,18 @@ class TenThingsTest extends BrowserTest {
         Thumb.on(page)
             .choose("#candle", "bollard-rain")
             .tap("form[action='/plan/promise'] .primary");
-    says(page, "#answer", "20");
+    says(page, "#answer", "No date can be promised before it is proved for sale.");
+    says(page, "#making", "20");
     quick(thumb);
+    workshop.vessels("bollard", 1);
+    Signed.forSale(workshop.desk.studio(), "bollard-rain");
+    page.navigate(base + "/orders");
+    Thumb proved =
+        Thumb.on(page)
+            .choose("#candle", "bollard-rain")
+            .tap("form[action='/plan/promise'] .primary");
+    says(page, "#answer", "20");
+    quick(proved);
   }
 
   @Test

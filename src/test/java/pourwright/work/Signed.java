@@ -2,6 +2,10 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.UUID;
+import pourwright.batch.BatchKind;
+import pourwright.batch.BatchPlan;
+import pourwright.batch.Piece;
+import pourwright.batch.PieceStep;
 
 /** A word for sale for tests that need candles to sell and not how they were proved. */
 public final class Signed {
@@ -25,6 +29,31 @@ public final class Signed {
             act(),
             new RunBurnTest.Word(candle, version(studio, candle), test, true, "My rule, my name."))
         .made();
+  }
+
+  /** Casts one vessel of a design, proves it wax-tight and throws it away: the design held wax. */
+  public static void waxTight(Studio studio, String vessel, String mix) {
+    BatchPlan plan =
+        new BatchPlan(
+            BatchKind.CAST,
+            mix,
+            1,
+            List.of(new BatchPlan.Makes(vessel, 1, 1, vessel + "-mold")),
+            List.of(),
+            null);
+    long batch = studio.startCast.run(act(), plan).made().id();
+    FinishCast.Request out =
+        new FinishCast.Request(batch, List.of(new FinishCast.Demolded(vessel, 1)), null);
+    List<Long> one = studio.finishCast.run(act(), out).made().stream().map(Piece::id).toList();
+    for (PieceStep step :
+        List.of(
+            PieceStep.HARDENED,
+            PieceStep.DRIED,
+            PieceStep.SEEP_TEST,
+            PieceStep.HELD_WAX,
+            PieceStep.SCRAPPED)) {
+      studio.advancePieces.run(act(), AdvancePieces.Request.of(one, step)).made();
+    }
   }
 
   /** Takes a word back. */

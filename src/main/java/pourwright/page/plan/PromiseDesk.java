@@ -132,7 +132,8 @@ public final class PromiseDesk implements Corner {
   }
 
   private PromisePage empty(Form form) {
-    return new PromisePage(form, candles(), "none", "", List.of(), List.of(), List.of(), "");
+    PromisePage.Proof none = new PromisePage.Proof("", List.of());
+    return new PromisePage(form, candles(), "none", none, "", List.of(), List.of(), List.of(), "");
   }
 
   private void show(Context http) {
@@ -163,12 +164,6 @@ public final class PromiseDesk implements Corner {
     List<String> facts = new ArrayList<>();
     List<String> gains = new ArrayList<>();
     String lead = lead(wish, found, facts, gains);
-    if (!wish.notProved().isEmpty()) {
-      facts.add(
-          "It is not proved for sale, so nothing may be promised yet: "
-              + String.join("; ", wish.notProved())
-              + ".");
-    }
     if (!wish.shortOf().isEmpty()) {
       facts.add(
           "Short for what is open: "
@@ -192,7 +187,19 @@ public final class PromiseDesk implements Corner {
             .map(leg -> new PromisePage.Leg(leg.words(), PlanWords.length(leg.minutes())))
             .toList();
     long sum = wish.way().stream().mapToLong(LastDay.Leg::minutes).sum();
-    return new PromisePage(form, candles(), state, lead, facts, gains, way, PlanWords.length(sum));
+    return new PromisePage(
+        form, candles(), state, proof(wish), lead, facts, gains, way, PlanWords.length(sum));
+  }
+
+  private static PromisePage.Proof proof(Wish wish) {
+    if (wish.mayBePromised()) {
+      return new PromisePage.Proof("", List.of());
+    }
+    return new PromisePage.Proof(
+        "It is not proved for sale, so nothing may be promised yet: "
+            + String.join("; ", wish.notProved())
+            + ".",
+        wish.missing());
   }
 
   private String lead(Wish wish, @Nullable Promise found, List<String> facts, List<String> gains) {
