@@ -24,11 +24,12 @@ import pourwright.cli.RefusedInput;
 /**
  * {@code bench pages DIR [--seconds 180]}: opens the studio of a folder in a process of its own, by
  * the launcher where there is one, and reads its pages with 8 readers at one request a second each
- * while 2 writers write twice a second each: they set timers, answer them and count lots. Each
- * waits for its answer before it goes on. Before that the readers read without a pause for a while,
- * as a studio that has been open for a morning has been read; this is not counted. Prints the times
- * of each page and of writing, the throughput, and the resident memory. At the end the units are
- * changed there and back and a page is shown in them, by one visitor alone.
+ * while 2 writers write twice a second each: they set timers, answer them and count lots. They
+ * begin spread over the second; each waits for its answer before it goes on. Before that the
+ * readers read without a pause for a while, as a studio that has been open for a morning has been
+ * read; this is not counted. Prints the times of each page and of writing, the throughput, and the
+ * resident memory. At the end the units are changed there and back and a page is shown in them, by
+ * one visitor alone.
  */
 final class PagesBench {
   private static final String USAGE = "bench pages DIR [--seconds 180]";
@@ -172,6 +173,7 @@ final class PagesBench {
               () ->
                   repeat(
                       end,
+                      readEveryMs * first / READERS,
                       readEveryMs,
                       n -> {
                         String page = PAGES.get((first + n) % PAGES.size());
@@ -179,10 +181,16 @@ final class PagesBench {
                       })));
     }
     for (int i = 0; i < WRITERS; i++) {
+      int nth = i;
       BenchVisitor visitor = new BenchVisitor(base, i);
       threads.add(
           new Thread(
-              () -> repeat(end, WRITE_EVERY_MS, n -> timed("(write)", () -> visitor.write(n)))));
+              () ->
+                  repeat(
+                      end,
+                      WRITE_EVERY_MS * nth / WRITERS,
+                      WRITE_EVERY_MS,
+                      n -> timed("(write)", () -> visitor.write(n)))));
     }
     threads.forEach(Thread::start);
     for (Thread thread : threads) {
@@ -209,8 +217,9 @@ final class PagesBench {
     Optional<String> wrong() throws IOException, InterruptedException;
   }
 
-  private static void repeat(long end, long everyMillis, Turn turn) {
+  private static void repeat(long end, long afterMillis, long everyMillis, Turn turn) {
     try {
+      Thread.sleep(afterMillis); // people do not all press in the same millisecond
       for (int n = 0; System.nanoTime() < end; n++) {
         long from = System.nanoTime();
         turn.take(n);
