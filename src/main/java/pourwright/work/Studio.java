@@ -147,6 +147,9 @@ public final class Studio {
   /** Takes lists of cards in. */
   public final ImportCards importCards;
 
+  /** Takes the house's cards to begin with. */
+  public final TakeHouseCards houseCards;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -200,6 +203,7 @@ public final class Studio {
     closeBooks = new CloseBooks(doing);
     refillVessel = new RefillVessel(doing);
     importCards = new ImportCards(doing);
+    houseCards = new TakeHouseCards(doing);
     undo = new Undo(doing);
   }
 

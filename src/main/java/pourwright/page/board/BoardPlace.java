@@ -145,12 +145,13 @@ public final class BoardPlace implements Place {
 
   private void showVessel(Context http) {
     String code = http.pathParam("code");
+    CardBook book = book();
     Vessel vessel =
-        book().all(Vessel.class).stream()
+        book.all(Vessel.class).stream()
             .filter(v -> v.code().equals(code))
             .findFirst()
             .orElseThrow(() -> new NotFoundResponse("no such vessel"));
-    Show.page(http, "board/vessel.jte", view.page(vessel));
+    Show.page(http, "board/vessel.jte", view.page(vessel, book));
   }
 
   private void showCandle(Context http) {

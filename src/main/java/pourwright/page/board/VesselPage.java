@@ -13,6 +13,7 @@ import java.util.List;
  * @param figures what it holds and weighs
  * @param cautions what to know before it is trusted
  * @param canBeWeighed whether water can measure it
+ * @param cast where a cast of it begins; empty for a candle and where no mix card is written
  */
 public record VesselPage(
     String name,
@@ -22,7 +23,8 @@ public record VesselPage(
     String body,
     List<Figure> figures,
     List<String> cautions,
-    boolean canBeWeighed) {
+    boolean canBeWeighed,
+    String cast) {
 
   /**
    * One figure.

@@ -3,9 +3,11 @@ package pourwright.page.board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
 import pourwright.card.Drawn;
+import pourwright.card.MixCard;
 import pourwright.card.ResolvedCandle;
 import pourwright.card.Vessel;
 import pourwright.cast.HeatStress;
@@ -28,6 +30,9 @@ final class VesselView {
 
   /** Typical density of set wax, in g/ml. */
   private static final double SET_WAX_G_PER_ML = 0.88;
+
+  /** Water and room where nobody measured yet, in °C. */
+  private static final double ROOM_C = 20;
 
   /** House: wax left when a burn ends, in mm. */
   private static final double LEFT_MM = 10;
@@ -55,7 +60,7 @@ final class VesselView {
     return Lengths.plusMinus(value.relativeUncertainty()) + " (" + value.origin().words() + ")";
   }
 
-  VesselPage page(Vessel vessel) {
+  VesselPage page(Vessel vessel, CardBook book) {
     Hollow hollow = vessel.hollow();
     VesselDrawing drawing = new VesselDrawing(hollow, lengths::rough);
     List<Figure> figures = new ArrayList<>();
@@ -76,7 +81,33 @@ final class VesselView {
         VesselBody.of(hollow),
         figures,
         cautions(hollow),
-        true);
+        true,
+        cast(vessel, book));
+  }
+
+  /**
+   * The sheet for one casting of it, in the mix of a candle of it, else the first that is there.
+   */
+  private String cast(Vessel vessel, CardBook book) {
+    return Stream.concat(
+            book.all(CandleDesign.class).stream()
+                .filter(c -> c.vessel().equals(vessel.code()))
+                .map(CandleDesign::mix),
+            book.all(MixCard.class).stream().map(MixCard::code))
+        .findFirst()
+        .map(
+            mix ->
+                "/casting/sheet?mix="
+                    + mix
+                    + "&vessel1="
+                    + vessel.code()
+                    + "&count1=1&water_c="
+                    + lengths.celsius(ROOM_C)
+                    + "&room_c="
+                    + lengths.celsius(ROOM_C)
+                    + "&step="
+                    + lengths.number(1))
+        .orElse("");
   }
 
   private Figure volume(String label, boolean measured, Sourced value, Drawn drawn) {
@@ -229,7 +260,8 @@ final class VesselView {
         VesselBody.of(vessel.hollow()),
         figures,
         cautions,
-        false);
+        false,
+        "");
   }
 
   private void addWicks(ResolvedCandle candle, List<Figure> figures, List<String> cautions) {

@@ -4,15 +4,23 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pourwright.material.MaterialKind;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
+import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
+import pourwright.work.Outcome;
+import pourwright.work.TakeHouseCards;
 
 /** The short path from an empty studio to its first planned candle. */
 public final class WelcomeCorner implements Corner {
+  private static final String PAGE = "/welcome";
+  private static final String TEMPLATE = "house/welcome.jte";
   private static final int ORDERS_READ = 50;
   private final Desk desk;
 
@@ -24,9 +32,11 @@ public final class WelcomeCorner implements Corner {
   /**
    * The page.
    *
+   * @param form what was typed
    * @param steps in their order
+   * @param cards whether the house's cards can still be taken
    */
-  public record WelcomePage(List<Step> steps) {
+  public record WelcomePage(Form form, List<Step> steps, boolean cards) {
     /** How many are done. */
     public long done() {
       return steps.stream().filter(Step::done).count();
@@ -38,14 +48,31 @@ public final class WelcomeCorner implements Corner {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get("/welcome", this::show);
+    routes.get(PAGE, http -> Show.page(http, TEMPLATE, page(Form.blank())));
+    routes.post("/welcome/cards", this::houseCards);
   }
 
-  private void show(Context http) {
-    Show.page(http, "house/welcome.jte", desk.studio().look(WelcomeCorner::page));
+  private WelcomePage page(Form form) {
+    return desk.studio().look(books -> page(books, form));
   }
 
-  private static WelcomePage page(Books books) {
+  private void houseCards(Context http) {
+    Form form = Form.of(http);
+    Optional<Act> act = form.act(http, "");
+    if (act.isEmpty()) {
+      Show.again(http, TEMPLATE, page(form));
+      return;
+    }
+    Outcome<List<String>> outcome = desk.studio().houseCards.run(act.get());
+    Show.done(
+        http,
+        outcome instanceof Outcome.Refused<List<String>> refused
+            ? Said.refused(refused)
+            : Said.done("The house cards are yours now; change them as you like."),
+        PAGE);
+  }
+
+  private static WelcomePage page(Books books, Form form) {
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step(
@@ -56,28 +83,28 @@ public final class WelcomeCorner implements Corner {
     steps.add(
         new Step(
             "One vessel, weighed with water",
-            "Empty, then full to the line: the most exact volume there is.",
-            "/board",
+            "Drawn by its measures, then weighed empty and full: the most exact volume there is.",
+            "/board/vessel/new",
             !books.cards().all(Drawers.VESSEL).isEmpty()));
     steps.add(
         new Step(
             "One wax and one scent in stock",
             "With the lot code on the pack, so that every candle can be traced.",
-            "/stockroom",
+            "/stockroom/receive",
             hasLotOf(books, MaterialKind.WAX) && hasLotOf(books, MaterialKind.FRAGRANCE)));
     steps.add(
         new Step(
             "One candle",
-            "A vessel, a wax, a scent and its load, a wick.",
-            "/board",
+            "A vessel, a wax, a scent and its load, a wick. The pour card comes first.",
+            books.cards().all(Drawers.POUR).isEmpty() ? "/board/pour/new" : "/board/candle/new",
             !books.cards().all(Drawers.CANDLE).isEmpty()));
     steps.add(
         new Step(
             "One order, even your own",
             "Then the first page says what to do and when.",
-            "/orders",
+            "/orders/new",
             candleIsPlanned(books)));
-    return new WelcomePage(steps);
+    return new WelcomePage(form, steps, TakeHouseCards.wanted(books));
   }
 
   /** An order wants a candle whose card is there, so that the plan on the first page has it. */

@@ -44,6 +44,8 @@ public final class OrdersPlace implements Place {
   public void addTo(RoutesConfig routes) {
     routes.get(path(), this::show);
     imports.addTo(routes);
+    new OrderDesk(desk).addTo(routes);
+    new CustomerDesk(desk).addTo(routes);
   }
 
   private void show(Context http) {
