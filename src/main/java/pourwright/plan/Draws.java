@@ -27,13 +27,16 @@ final class Draws {
     this.left = new HashMap<>(inHand.shelves());
   }
 
+  /** What is begun comes first, then what has a fixed hour. */
   static List<MakePlan.Pick> of(
+      List<RunningPour> poured,
       List<CastJob> casts,
       List<PourJob> pours,
       List<ClassJob> classes,
       MaterialBook materials,
       InHand inHand) {
     Draws draws = new Draws(materials, inHand);
+    poured.forEach(p -> draws.batch(p.key(), p.needs()));
     classes.forEach(k -> draws.batch(k.key(), k.kit().needs()));
     casts.forEach(c -> draws.batch(c.key(), c.needs()));
     pours.forEach(p -> draws.batch(p.key(), p.needs()));

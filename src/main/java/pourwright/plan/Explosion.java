@@ -72,7 +72,10 @@ public final class Explosion {
     List<OrderLine> lines = new ArrayList<>(unsorted);
     lines.sort(Comparator.comparing(Explosion::due).thenComparing(OrderLine::key));
     int[] fromStock = new int[lines.size()];
-    List<Wanted> wanted = toPour(lines, fromStock);
+    List<Set<String>> pouredFor = new ArrayList<>();
+    lines.forEach(l -> pouredFor.add(new LinkedHashSet<>()));
+    ComingCandles poured = new ComingCandles(inHand.poured());
+    List<Wanted> wanted = toPour(lines, fromStock, poured, pouredFor);
     List<Batch> pitchers = pitchers(wanted);
     List<Batch> classes = classes();
     List<Batch> vesselsFor = new ArrayList<>(classes);
@@ -105,6 +108,9 @@ public final class Explosion {
       pours.add(pourJob(pitcher, new ArrayList<>(after.getOrDefault(pitcher, Set.of()))));
     }
     Amounts needs = Amounts.NONE;
+    for (RunningPour under : poured.used()) {
+      needs = needs.plus(under.needs());
+    }
     for (CastJob cast : casts) {
       needs = needs.plus(cast.needs());
     }
@@ -120,12 +126,13 @@ public final class Explosion {
       needs = needs.plus(kits.get(i).needs());
     }
     return new MakePlan(
-        served(lines, fromStock, pitchers),
+        served(lines, fromStock, pouredFor, pitchers),
         casts,
         coming.used(),
+        poured.used(),
         pours,
         taught,
-        Draws.of(casts, pours, taught, book.materials(), inHand),
+        Draws.of(poured.used(), casts, pours, taught, book.materials(), inHand),
         needs);
   }
 
@@ -143,7 +150,8 @@ public final class Explosion {
   }
 
   /** Candles to pour one by one, earliest date first, spares for failures last. */
-  private List<Wanted> toPour(List<OrderLine> lines, int[] fromStock) {
+  private List<Wanted> toPour(
+      List<OrderLine> lines, int[] fromStock, ComingCandles poured, List<Set<String>> pouredFor) {
     Map<String, Integer> stock = new HashMap<>(inHand.candles());
     Map<String, Integer> count = new TreeMap<>();
     Map<String, LocalDate> last = new HashMap<>();
@@ -154,6 +162,11 @@ public final class Explosion {
       fromStock[i] = Math.min(line.quantity(), stock.getOrDefault(line.design(), 0));
       stock.merge(line.design(), -fromStock[i], Integer::sum);
       for (int n = fromStock[i]; n < line.quantity(); n++) {
+        String underway = poured.take(line.design());
+        if (underway != null) {
+          pouredFor.get(i).add(underway);
+          continue;
+        }
         wanted.add(new Wanted(line.design(), due(line), i));
         count.merge(line.design(), 1, Integer::sum);
         last.put(line.design(), due(line));
@@ -265,9 +278,7 @@ public final class Explosion {
   }
 
   private static List<MakePlan.Served> served(
-      List<OrderLine> lines, int[] fromStock, List<Batch> pitchers) {
-    List<Set<String>> pours = new ArrayList<>();
-    lines.forEach(l -> pours.add(new LinkedHashSet<>()));
+      List<OrderLine> lines, int[] fromStock, List<Set<String>> pours, List<Batch> pitchers) {
     for (Batch pitcher : pitchers) {
       for (Wanted one : pitcher.candles) {
         if (one.line() >= 0) {

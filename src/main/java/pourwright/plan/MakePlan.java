@@ -11,6 +11,7 @@ import pourwright.order.OrderLine;
  * @param served how each order line is served
  * @param casts mixings, in the order of need
  * @param running casts under way whose vessels are used
+ * @param poured pours under way whose candles are used, or that want hands soon
  * @param pours pitchers, in the order of need
  * @param classes classes to come, with their kits
  * @param picks what each batch draws, from which lot, and what is short
@@ -20,6 +21,7 @@ public record MakePlan(
     List<Served> served,
     List<CastJob> casts,
     List<RunningCast> running,
+    List<RunningPour> poured,
     List<PourJob> pours,
     List<ClassJob> classes,
     List<Pick> picks,
@@ -30,7 +32,7 @@ public record MakePlan(
    *
    * @param line the line
    * @param fromStock candles that are there already
-   * @param pours keys of the pours that make the rest
+   * @param pours keys of the pours that make the rest, those under way included
    */
   public record Served(OrderLine line, int fromStock, List<String> pours) {
     /** Copies. */
@@ -76,6 +78,7 @@ public record MakePlan(
     served = List.copyOf(served);
     casts = List.copyOf(casts);
     running = List.copyOf(running);
+    poured = List.copyOf(poured);
     pours = List.copyOf(pours);
     classes = List.copyOf(classes);
     picks = List.copyOf(picks);

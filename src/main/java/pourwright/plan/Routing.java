@@ -40,6 +40,7 @@ public final class Routing {
   public static PlanProblem of(MakePlan make, CardBook book, Habits habits, Floor floor) {
     Routing routing = new Routing(make, book, habits, floor);
     make.running().forEach(r -> routing.add(r));
+    routing.addPoured();
     make.casts().forEach(c -> routing.add(new CastRoute(c, book, habits).lay()));
     make.pours().forEach(p -> routing.add(new PourRoute(p, book, habits).lay()));
     make.classes().forEach(routing::add);
@@ -51,6 +52,16 @@ public final class Routing {
     Route left = cast.left(book, habits, presence());
     if (!left.steps().isEmpty()) {
       add(left);
+    }
+  }
+
+  /** The rest of each pour under way; the melter is taken by the first that is molten. */
+  private void addPoured() {
+    List<Window> opens = make.poured().isEmpty() ? List.of() : presence();
+    boolean taken = false;
+    for (RunningPour pour : make.poured()) {
+      add(pour.left(book, habits, opens, !(taken && pour.isMolten())));
+      taken |= pour.isMolten();
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import pourwright.card.Amounts;
 import pourwright.card.CardBook;
 
@@ -40,9 +39,6 @@ public record RunningCast(String key, VesselKind kind, int pieces, Stage stage, 
       this.inIt = inIt;
     }
   }
-
-  /** Shortest time that is left for a step whose latest moment has gone or is near; house. */
-  private static final int CATCH_UP_MIN = 240;
 
   /** The vessel's mold as the card book has it first; none for a vessel without one. */
   private CastJob job(CardBook book) {
@@ -81,7 +77,10 @@ public record RunningCast(String key, VesselKind kind, int pieces, Stage stage, 
     List<Link> links = new ArrayList<>();
     for (Link link : whole.links()) {
       if (keys.contains(link.before()) && keys.contains(link.after())) {
-        links.add(link.before().endsWith("/" + stage.wait) ? inTime(link, steps, opens) : link);
+        links.add(
+            link.before().endsWith("/" + stage.wait)
+                ? CatchUp.inTime(link, Math.min(-1, sinceMin) + steps.get(0).minutes(), opens)
+                : link);
       }
     }
     List<Span> spans = new ArrayList<>();
@@ -96,23 +95,5 @@ public record RunningCast(String key, VesselKind kind, int pieces, Stage stage, 
 
   private boolean is(Step step) {
     return step.key().equals(key + "/" + stage.wait);
-  }
-
-  /** A latest moment that has gone, or falls where nobody is there, is met as soon as can be. */
-  private Link inTime(Link link, List<Step> steps, List<Window> opens) {
-    @Nullable Integer most = link.maxMin();
-    if (most == null) {
-      return link;
-    }
-    int end = Math.min(-1, sinceMin) + steps.get(0).minutes();
-    int soonest =
-        opens.stream()
-            .filter(w -> w.toMin() >= end + CATCH_UP_MIN)
-            .mapToInt(w -> Math.max(w.fromMin(), Math.max(0, end)))
-            .findFirst()
-            .orElse(0);
-    int needed = soonest + CATCH_UP_MIN - end;
-    return new Link(
-        link.before(), link.after(), link.minMin(), Math.max(most, needed), link.reason());
   }
 }

@@ -52,6 +52,9 @@ public record WorkPlan(
   /** Candles that may be sold, or will be when they have rested. */
   private static final List<String> CANDLES = List.of("Rested", "Resting", "Poured");
 
+  /** Candles that may be sold now. */
+  private static final List<String> RESTED = List.of("Rested");
+
   /** Vessels that may be poured into. */
   private static final List<String> READY = List.of("Dry");
 
@@ -141,40 +144,67 @@ public record WorkPlan(
         : List.of(said.strip().split("[ ,]+"));
   }
 
-  /** What is there now, with the casts under way as far as they are. */
+  /** What is there now, with casts and pours under way as far as they are. */
   private static InHand inHand(Books books, CardBook book, Instant now, ZoneId zone) {
-    InHand there = inHand(books, book, LocalDate.ofInstant(now, zone), READY);
+    Set<Long> stopped = books.holds().stopped();
+    Set<String> held = heldCandles(books);
+    PoursUnderway pours = PoursUnderway.of(books, book, stopped, held, now);
+    Map<String, Integer> candles = candles(books, RESTED, stopped, held);
+    pours.ready().forEach((candle, n) -> candles.merge(candle, n, Integer::sum));
+    Map<VesselKind, Integer> vessels = vessels(books, book, READY, stopped);
+    pours
+        .vessels()
+        .forEach((kind, n) -> vessels.computeIfPresent(kind, (k, v) -> v > n ? v - n : null));
     return new InHand(
-        there.candles(),
-        there.vessels(),
-        Underway.of(books, book, books.holds().stopped(), now),
-        there.shelves(),
-        there.today());
+        candles,
+        vessels,
+        Underway.of(books, book, stopped, now),
+        pours.pours(),
+        shelves(books),
+        LocalDate.ofInstant(now, zone));
   }
 
   /** What is there: candles that may be sold or soon may, vessels on their way too, lots. */
   public static InHand inHand(Books books, CardBook book, LocalDate today) {
-    return inHand(books, book, today, VESSELS);
+    Set<Long> stopped = books.holds().stopped();
+    return new InHand(
+        candles(books, CANDLES, stopped, heldCandles(books)),
+        vessels(books, book, VESSELS, stopped),
+        shelves(books),
+        today);
   }
 
-  private static InHand inHand(
-      Books books, CardBook book, LocalDate today, List<String> vesselStates) {
-    Set<String> heldDesigns =
-        books.holds().standing().stream()
-            .filter(h -> h.subject().kind() == Subject.Kind.CARD)
-            .map(h -> h.subject().id())
-            .collect(Collectors.toSet());
-    Set<Long> stopped = books.holds().stopped();
+  private static Set<String> heldCandles(Books books) {
+    String candle = "candle/";
+    return books.holds().standing().stream()
+        .filter(h -> h.subject().kind() == Subject.Kind.CARD)
+        .map(h -> h.subject().id())
+        .filter(id -> id.startsWith(candle))
+        .map(id -> id.substring(candle.length()))
+        .collect(Collectors.toSet());
+  }
+
+  private static Map<String, List<Shelf>> shelves(Books books) {
+    return books.lots().allShelves().stream()
+        .collect(Collectors.groupingBy(s -> s.lot().material()));
+  }
+
+  private static Map<String, Integer> candles(
+      Books books, List<String> states, Set<Long> stopped, Set<String> held) {
     Map<String, Integer> candles = new HashMap<>();
-    for (PieceBook.Standing piece : books.pieces().standing(CANDLES)) {
-      boolean free = piece.isFirst() && !stopped.contains(piece.piece());
-      if (free && !heldDesigns.contains("candle/" + piece.design())) {
+    for (PieceBook.Standing piece : books.pieces().standing(states)) {
+      if (piece.isFirst() && !stopped.contains(piece.piece()) && !held.contains(piece.design())) {
         candles.merge(piece.design(), 1, Integer::sum);
       }
     }
+    return candles;
+  }
+
+  private static Map<VesselKind, Integer> vessels(
+      Books books, CardBook book, List<String> states, Set<Long> stopped) {
     Map<VesselKind, Integer> vessels = new TreeMap<>();
     Map<List<String>, Optional<VesselKind>> kinds = new HashMap<>(); // pieces are many, kinds few
-    for (PieceBook.Standing piece : books.pieces().standing(vesselStates)) {
+    for (PieceBook.Standing piece : books.pieces().standing(states)) {
       if (piece.isFirst() && !stopped.contains(piece.piece())) {
         kinds
             .computeIfAbsent(
@@ -182,9 +212,7 @@ public record WorkPlan(
             .ifPresent(kind -> vessels.merge(kind, 1, Integer::sum));
       }
     }
-    Map<String, List<Shelf>> shelves =
-        books.lots().allShelves().stream().collect(Collectors.groupingBy(s -> s.lot().material()));
-    return new InHand(candles, vessels, shelves, today);
+    return vessels;
   }
 
   /** A vessel's mix is that of its cast; its finish is that of the candles it is written for. */

@@ -62,6 +62,7 @@ class DemoStudioTest {
           plan.problem().goals().stream()
               .filter(g -> work.at(g.lastStep()).endMin() > g.dueMin())
               .map(Goal::words)
+              .distinct() // a line that several pours serve has a goal for each
               .toList();
       assertThat(late).isNotEmpty().hasSizeLessThan(6);
       LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
