@@ -5,25 +5,20 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import pourwright.batch.Mark;
-import pourwright.order.Order;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.MarketDay;
-import pourwright.work.Outcome;
 import pourwright.work.PaperPrinter;
 import pourwright.work.PriceText;
-import pourwright.work.Subject;
 
 /** Market days: pack, print the stall sheet, count back in the evening. */
 final class MarketDesk {
@@ -76,40 +71,37 @@ final class MarketDesk {
     String place = form.text("place", "where the market is");
     Optional<LocalDate> day = form.read("day", "a day", LocalDate::parse);
     Optional<Long> change = cents(form, "float");
-    Map<String, Integer> take = new LinkedHashMap<>();
-    http.formParamMap()
-        .keySet()
-        .forEach(
-            field -> {
-              if (field.startsWith("take-") && !form.value(field).isBlank()) {
-                form.count(field, "how many", 0, 1000)
-                    .ifPresent(n -> take.put(field.substring(5), n));
-              }
-            });
+    GoodsForm goods = new GoodsForm(http, form, "stockroom/markets.jte", () -> reader.days(form));
+    Map<String, Integer> take = goods.taken();
     Optional<Act> act = form.act(http, "");
-    if (place.contains("/") || place.length() > 60) {
-      form.complain("place", "Please give a short name without a slash.");
-    }
+    goods.shortName("place", place);
     if (!form.ok() || day.isEmpty() || act.isEmpty()) {
-      Show.again(http, "stockroom/markets.jte", reader.days(form));
+      goods.again();
       return;
     }
     String name = "Market " + day.get() + " " + place;
-    Outcome<Order> outcome =
-        desk.studio()
-            .market
-            .pack(act.get(), new MarketDay.Pack(name, day.get(), take, change.orElse(0L)));
-    if (outcome instanceof Outcome.Refused<Order> refused) {
-      form.complain("place", refused.sentence() + ": " + refused.hint() + ".");
-      Show.again(http, "stockroom/markets.jte", reader.days(form));
-      return;
-    }
-    Show.done(http, Said.done(outcome.made().pieces() + " pieces are packed for it."), path(name));
+    goods
+        .made(
+            "place",
+            desk.studio()
+                .market
+                .pack(act.get(), new MarketDay.Pack(name, day.get(), take, change.orElse(0L))))
+        .ifPresent(
+            order ->
+                Show.done(
+                    http,
+                    Said.done(
+                        Counted.of(
+                            order.pieces(),
+                            "piece is packed for it.",
+                            "pieces are packed for it.")),
+                    path(name)));
   }
 
   private void countBack(Context http) {
     Form form = Form.of(http);
     MarketPages.One page = one(http, form);
+    GoodsForm goods = new GoodsForm(http, form, "stockroom/market.jte", () -> one(http, form));
     Map<Long, Integer> home = new TreeMap<>();
     for (MarketPages.Line line : page.lines()) {
       String field = "home-" + line.line();
@@ -124,56 +116,35 @@ final class MarketDesk {
         form.value("footfall").isBlank()
             ? Optional.empty()
             : form.count("footfall", "how many came by", 0, 1_000_000);
-    Optional<List<Long>> marks = form.readIfThere("marks", "marks", this::marks);
+    Optional<List<Long>> marks =
+        form.readIfThere("marks", "marks", text -> GoodsForm.marks(desk, text));
     Optional<Act> act = form.act(http, form.optionalText("why"));
     if (!form.ok() || act.isEmpty()) {
-      Show.again(http, "stockroom/market.jte", one(http, form));
+      goods.again();
       return;
     }
-    Outcome<MarketDay.Evening> outcome =
-        desk.studio()
-            .market
-            .countBack(
-                act.get(),
-                new MarketDay.Home(
-                    http.pathParam("name"),
-                    home,
-                    marks.orElse(List.of()),
-                    takings.orElse(null),
-                    fee.orElse(0L),
-                    footfall.orElse(null),
-                    form.optionalText("weather")));
-    if (outcome instanceof Outcome.Refused<MarketDay.Evening> refused) {
-      form.complain("home", refused.sentence() + ": " + refused.hint() + ".");
-      Show.again(http, "stockroom/market.jte", one(http, form));
-      return;
-    }
-    int sold = outcome.made().sold().values().stream().mapToInt(Integer::intValue).sum();
-    List<String> held = outcome.made().heldMarks();
-    Show.done(
-        http,
-        held.isEmpty()
-            ? Said.done(sold + " pieces were sold; the rest is on the shelf again.")
-            : Said.note(
-                sold + " pieces were sold, and a hold stands on " + String.join(", ", held) + ".",
-                "Look at the hold: it says who may have them."),
-        path(http.pathParam("name")));
-  }
-
-  private List<Long> marks(String text) {
-    List<Long> pieces = new ArrayList<>();
-    for (String one : text.strip().split("[\\s,;]+", -1)) {
-      pieces.add(
-          desk.studio()
-              .find(Mark.read(one))
-              .filter(s -> s.kind() == Subject.Kind.PIECE)
-              .map(Subject::number)
-              .orElseThrow(
-                  () ->
-                      new pourwright.quantity.OutOfRange(
-                          "marks", "no piece carries the mark '" + one + "'", "read it again")));
-    }
-    return pieces;
+    MarketDay.Home counted =
+        new MarketDay.Home(
+            http.pathParam("name"),
+            home,
+            marks.orElse(List.of()),
+            takings.orElse(null),
+            fee.orElse(0L),
+            footfall.orElse(null),
+            form.optionalText("weather"));
+    goods
+        .made("home", desk.studio().market.countBack(act.get(), counted))
+        .ifPresent(
+            evening -> {
+              int sold = evening.sold().values().stream().mapToInt(Integer::intValue).sum();
+              String said =
+                  Counted.of(
+                      sold,
+                      "piece was sold; the rest is on the shelf again.",
+                      "pieces were sold; the rest is on the shelf again.");
+              Show.done(
+                  http, GoodsForm.told(said, evening.heldMarks()), path(http.pathParam("name")));
+            });
   }
 
   private void sheet(Context http) {
