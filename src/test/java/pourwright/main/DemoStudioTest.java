@@ -31,18 +31,24 @@ import pourwright.work.WorkPlan;
 /** The invented studio's history holds what the demo is to show. */
 @Tag("long")
 class DemoStudioTest {
+  /** Two years of the invented studio as they stand on a day. */
+  private static Wiring studioOf(String day, Path folder) {
+    Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);
+    Wiring wiring = Wiring.open(folder, "", clock);
+    DemoStudio.make(
+        wiring.store().unitOfWork(),
+        wiring.studio().files(),
+        new DemoStudio.Spec(2, 17),
+        clock.instant(),
+        ZoneOffset.UTC);
+    return wiring;
+  }
+
   /** Laid out on any day, it has work for today; the days are those of both seasons. */
   @ParameterizedTest
   @ValueSource(strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
   void onAnyDayThereIsSomethingToCastToPourAndOneOrderIsLate(String day, @TempDir Path folder) {
-    Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);
-    try (Wiring wiring = Wiring.open(folder, "", clock)) {
-      DemoStudio.make(
-          wiring.store().unitOfWork(),
-          wiring.studio().files(),
-          new DemoStudio.Spec(2, 17),
-          clock.instant(),
-          ZoneOffset.UTC);
+    try (Wiring wiring = studioOf(day, folder)) {
       WorkPlan plan =
           wiring
               .studio()
@@ -51,7 +57,7 @@ class DemoStudioTest {
                       WorkPlan.of(
                           books,
                           WorkAhead.open(books),
-                          clock.instant(),
+                          Instant.parse(day),
                           ZoneOffset.UTC,
                           new ForwardRule()));
       assertThat(plan.reasons()).isEmpty();
@@ -65,7 +71,7 @@ class DemoStudioTest {
               .distinct() // a line that several pours serve has a goal for each
               .toList();
       assertThat(late).isNotEmpty().hasSizeLessThan(6);
-      LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+      LocalDate today = LocalDate.ofInstant(Instant.parse(day), ZoneOffset.UTC);
       assertThat(
               plan.problem().stepsByKey().values().stream()
                   .filter(step -> step.kind() != StepKind.WAIT)
@@ -77,14 +83,7 @@ class DemoStudioTest {
 
   @Test
   void twoYearsHoldOrdersTestsABadLotAndAWornMold(@TempDir Path folder) {
-    Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:00:00Z"), ZoneOffset.UTC);
-    try (Wiring wiring = Wiring.open(folder, "", clock)) {
-      DemoStudio.make(
-          wiring.store().unitOfWork(),
-          wiring.studio().files(),
-          new DemoStudio.Spec(2, 17),
-          clock.instant(),
-          ZoneOffset.UTC);
+    try (Wiring wiring = studioOf("2026-03-02T10:00:00Z", folder)) {
       wiring
           .studio()
           .look(
@@ -109,14 +108,7 @@ class DemoStudioTest {
   @ValueSource(strings = {"2026-03-02T10:00:00Z", "2026-07-18T06:00:00Z", "2026-11-25T10:45:00Z"})
   void theBadLotWasPouredSoldAndHeldAndIsFoundWithExactlyItsPieces(
       String day, @TempDir Path folder) {
-    Clock clock = Clock.fixed(Instant.parse(day), ZoneOffset.UTC);
-    try (Wiring wiring = Wiring.open(folder, "", clock)) {
-      DemoStudio.make(
-          wiring.store().unitOfWork(),
-          wiring.studio().files(),
-          new DemoStudio.Spec(2, 17),
-          clock.instant(),
-          ZoneOffset.UTC);
+    try (Wiring wiring = studioOf(day, folder)) {
       wiring
           .studio()
           .look(

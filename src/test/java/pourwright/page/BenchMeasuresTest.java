@@ -111,6 +111,21 @@ class BenchMeasuresTest extends BrowserTest {
     return page;
   }
 
+  /** Taps Next until no step is left, and measures before each; there are at least so many. */
+  private static Set<String> walk(Page page, int least) {
+    Set<String> found = new TreeSet<>();
+    int steps = 0;
+    while (page.locator("form[action$='/step']").count() > 0 && steps < 20) {
+      measure(page, found);
+      page.locator("form[action$='/step'] .next .primary").click();
+      page.waitForLoadState();
+      steps++;
+    }
+    assertThat(steps).isGreaterThanOrEqualTo(least);
+    measure(page, found);
+    return found;
+  }
+
   @ParameterizedTest(name = "G12 a whole pour on {0} × {1}, {2}")
   @CsvSource({"360, 640, LIGHT", "412, 915, DARK"})
   void aWholePour(int width, int height, ColorScheme scheme) {
@@ -124,16 +139,7 @@ class BenchMeasuresTest extends BrowserTest {
             .id();
     Page page = phone(width, height, scheme);
     page.navigate(base + "/pouring/" + pour);
-    Set<String> found = new TreeSet<>();
-    int steps = 0;
-    while (page.locator("form[action$='/step']").count() > 0 && steps < 20) {
-      measure(page, found);
-      page.locator("form[action$='/step'] .next .primary").click();
-      page.waitForLoadState();
-      steps++;
-    }
-    assertThat(steps).isGreaterThanOrEqualTo(10);
-    measure(page, found);
+    Set<String> found = walk(page, 10);
     page.locator("form[action$='/finish'] .next .primary").click();
     page.waitForSelector(".said-done");
     measure(page, found);
@@ -148,16 +154,7 @@ class BenchMeasuresTest extends BrowserTest {
         base + "/casting/sheet?mix=grey&vessel1=bollard&count1=2&water_c=20&room_c=20&step=1");
     page.locator("text=Begin this cast").click();
     page.waitForSelector("#step");
-    Set<String> found = new TreeSet<>();
-    int steps = 0;
-    while (page.locator("form[action$='/step']").count() > 0 && steps < 20) {
-      measure(page, found);
-      page.locator("form[action$='/step'] .next .primary").click();
-      page.waitForLoadState();
-      steps++;
-    }
-    assertThat(steps).isGreaterThanOrEqualTo(6);
-    measure(page, found);
+    Set<String> found = walk(page, 6);
     page.locator("form[action$='/demold'] .next .primary").click();
     page.waitForURL("**/casting/pieces/Green");
     measure(page, found);
