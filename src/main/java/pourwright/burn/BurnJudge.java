@@ -7,6 +7,7 @@ import pourwright.burn.BurnRules.Kind;
 import pourwright.burn.BurnRules.Limit;
 import pourwright.burn.Verdict.Finding;
 import pourwright.burn.Verdict.Outcome;
+import pourwright.quantity.Counted;
 
 /**
  * Judges burn tests by a set of rules. A broken limit fails, whatever else is missing; a pass needs
@@ -92,7 +93,7 @@ public final class BurnJudge {
     }
     if (limit.kind() == Kind.MEAN_AT_MOST) {
       double mean = reads.stream().mapToDouble(Read::value).average().orElseThrow();
-      note(limit, new Read(mean, 0, "mean of " + reads.size() + " readings"));
+      note(limit, new Read(mean, 0, "mean of " + Counted.of(reads.size(), "reading", "readings")));
       return;
     }
     Read largest = reads.get(0);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -91,7 +92,9 @@ public final class Calibration {
     if (read.length < parameters.size() || read.length != spread.length) {
       throw new OutOfRange(
           "readings",
-          read.length + " readings for " + parameters.size() + " parameters",
+          Counted.of(read.length, "reading", "readings")
+              + " for "
+              + Counted.of(parameters.size(), "parameter", "parameters"),
           "read at least as many as are fitted, each with its uncertainty");
     }
     return new Calibration(model, parameters, read, spread).fit();

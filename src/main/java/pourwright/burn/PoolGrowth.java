@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.TDistribution;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 
 /**
  * How a melt pool grows: width = c·hoursⁿ, a straight line through the logarithms, with 95 %
@@ -80,20 +81,19 @@ public record PoolGrowth(
     if (fullAfterH > NEVER_H) {
       return String.format(
           Locale.ROOT,
-          "the pool grows as %.0f mm × hours^%.2f: at this rate it does not fill within a day (%d"
-              + " readings)",
+          "the pool grows as %.0f mm × hours^%.2f: at this rate it does not fill within a day (%s)",
           widthAfterAnHourMm,
           exponent,
-          readings);
+          Counted.of(readings, "reading", "readings"));
     }
     return String.format(
         Locale.ROOT,
-        "the pool grows as %.0f mm × hours^%.2f: full after about %.1f h (%.1f to %.1f, %d readings)",
+        "the pool grows as %.0f mm × hours^%.2f: full after about %.1f h (%.1f to %.1f, %s)",
         widthAfterAnHourMm,
         exponent,
         fullAfterH,
         lowH,
         highH,
-        readings);
+        Counted.of(readings, "reading", "readings"));
   }
 }

@@ -2,6 +2,7 @@ package pourwright.burn;
 
 import java.util.List;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -46,7 +47,7 @@ public final class Sooting {
     if (indicesPerHour.size() != CANDLES) {
       throw new OutOfRange(
           "soot_index",
-          indicesPerHour.size() + " soot indices were given",
+          Counted.of(indicesPerHour.size(), "soot index was given", "soot indices were given"),
           "the method takes the mean of three candles");
     }
     double mean =

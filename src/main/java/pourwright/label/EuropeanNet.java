@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import pourwright.label.NetContents.Verdict;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 
 /**
  * The average quantity system of Directive 76/211/EEC, for packages of 5 g to 10 kg that bear the
@@ -107,16 +108,16 @@ public final class EuropeanNet {
           "a lot of "
               + sample.lotSize()
               + " asks for "
-              + plan.first()
-              + " packages and "
-              + sample.size()
-              + " were weighed: this cannot be a pass");
+              + Counted.of(plan.first(), "package", "packages")
+              + " and "
+              + Counted.of(sample.size(), "was weighed", "were weighed")
+              + ": this cannot be a pass");
       return null;
     }
     if (sample.size() < plan.all() && beyond > plan.accept()) {
       warnings.add(
-          beyond
-              + " packages lie beyond the tolerable error: weigh a second sample, "
+          Counted.of(beyond, "package lies", "packages lie")
+              + " beyond the tolerable error: weigh a second sample, "
               + plan.all()
               + " packages in all, before the lot passes");
       return null;
@@ -127,17 +128,17 @@ public final class EuropeanNet {
   private static List<String> reasons(NetSample sample, double tolerable, Plan plan, double limit) {
     List<String> reasons = new ArrayList<>();
     reasons.add(
-        sample.beyond(tolerable)
-            + " of "
-            + sample.size()
-            + " lie more than "
+        Counted.of(
+                sample.beyond(tolerable),
+                "of " + sample.size() + " lies",
+                "of " + sample.size() + " lie")
+            + " more than "
             + Amounts.grams(tolerable)
             + " below the label; up to "
             + (sample.size() >= plan.all() ? plan.acceptAll() : plan.accept())
             + " pass (Directive 76/211/EEC Annex II, plan from memory)");
     reasons.add(
-        sample.beyond(2 * tolerable)
-            + " lie more than "
+        Counted.of(sample.beyond(2 * tolerable), "lies more than ", "lie more than ")
             + Amounts.grams(2 * tolerable)
             + " below; none may bear the sign e (Annex I 1)");
     reasons.add(

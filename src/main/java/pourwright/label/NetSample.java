@@ -3,6 +3,7 @@ package pourwright.label;
 import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -24,7 +25,9 @@ public record NetSample(double labelG, int lotSize, List<Double> netG) {
     if (netG.size() > lotSize) {
       throw new OutOfRange(
           "net_g",
-          netG.size() + " packages were weighed from a lot of " + lotSize,
+          Counted.of(netG.size(), "package was", "packages were")
+              + " weighed from a lot of "
+              + lotSize,
           "check the size of the lot");
     }
     netG.forEach(g -> Check.notNegative("net_g", g));

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import pourwright.label.NetContents.Verdict;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -78,10 +79,8 @@ public final class UnitedStatesNet {
     List<String> warnings = warnings(sample);
     List<String> reasons = new ArrayList<>();
     reasons.add(
-        beyond
-            + " of "
-            + sample.size()
-            + " lie more than "
+        Counted.of(beyond, "of " + sample.size() + " lies", "of " + sample.size() + " lie")
+            + " more than "
             + Amounts.grams(allowance)
             + " below the label; allowed: "
             + allowed
@@ -119,10 +118,10 @@ public final class UnitedStatesNet {
           "a lot of "
               + sample.lotSize()
               + " asks for "
-              + asked
-              + " packages and "
-              + sample.size()
-              + " were weighed: this cannot be a pass");
+              + Counted.of(asked, "package", "packages")
+              + " and "
+              + Counted.of(sample.size(), "was weighed", "were weighed")
+              + ": this cannot be a pass");
     }
     if (sample.labelG() > 2630) {
       warnings.add("the allowance for this weight is from memory and unchecked");

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import pourwright.quantity.Counted;
 
 /**
  * What importing a file would change in the order book. The same file again changes nothing.
@@ -30,7 +31,8 @@ public record ImportChanges(
     public String words() {
       List<String> changes = new ArrayList<>();
       if (before.quantity() != after.quantity()) {
-        changes.add(before.quantity() + " pieces become " + after.quantity());
+        changes.add(
+            Counted.of(before.quantity(), "piece becomes ", "pieces become ") + after.quantity());
       }
       if (!Objects.equals(before.dueOn(), after.dueOn())) {
         changes.add("due " + before.dueOn() + " becomes " + after.dueOn());

@@ -10,6 +10,7 @@ import java.util.Map;
 import pourwright.card.Amounts;
 import pourwright.card.CardBook;
 import pourwright.card.Mold;
+import pourwright.quantity.Counted;
 
 /**
  * What of a class's work is done when it ends, what comes after it, and when parcels can go: step
@@ -73,7 +74,8 @@ public record ClassDay(
     }
     int molds = cast ? molds(of, book) : of.seats();
     if (molds < of.seats()) {
-      warnings.add("There are molds for " + molds + " of " + of.seats() + " seats");
+      warnings.add(
+          "There are molds for " + molds + " of " + Counted.of(of.seats(), "seat", "seats"));
     }
     List<Leg> later = later(of, route, sets, workMin, floor);
     LocalDate ready = later.isEmpty() ? of.day() : later.get(later.size() - 1).done().toLocalDate();

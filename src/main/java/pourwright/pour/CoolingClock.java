@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -78,7 +79,8 @@ public final class CoolingClock {
     if (readings.size() < needed) {
       throw new OutOfRange(
           "readings",
-          readings.size() + " readings are too few" + (roomC == null ? " without room_c" : ""),
+          Counted.of(readings.size(), "reading is too few", "readings are too few")
+              + (roomC == null ? " without room_c" : ""),
           roomC == null ? "give room_c, or three readings" : "give at least two readings");
     }
     List<String> warnings = new ArrayList<>();

@@ -11,6 +11,7 @@ import pourwright.material.MaterialKind;
 import pourwright.material.Property;
 import pourwright.plan.CastJob;
 import pourwright.plan.Plan;
+import pourwright.quantity.Counted;
 import pourwright.sheet.Ink.Pen;
 import pourwright.work.WorkPlan;
 
@@ -32,7 +33,7 @@ final class MixCards {
     if (plan.make().casts().isEmpty()) {
       return;
     }
-    leaf.chapter("Mix sheets", plan.make().casts().size() + " casts");
+    leaf.chapter("Mix sheets", Counted.of(plan.make().casts().size(), "cast", "casts"));
     for (CastJob cast : plan.make().casts()) {
       leaf.need(HEIGHT);
       double top = leaf.y() - 4;

@@ -9,6 +9,7 @@ import pourwright.card.Vessel;
 import pourwright.plan.Plan;
 import pourwright.plan.PourJob;
 import pourwright.pour.Dose;
+import pourwright.quantity.Counted;
 import pourwright.sheet.Ink.Pen;
 import pourwright.work.WorkPlan;
 
@@ -30,7 +31,7 @@ final class PourCards {
     if (plan.make().pours().isEmpty()) {
       return;
     }
-    leaf.chapter("Pour sheets", plan.make().pours().size() + " pours");
+    leaf.chapter("Pour sheets", Counted.of(plan.make().pours().size(), "pour", "pours"));
     for (PourJob pour : plan.make().pours()) {
       leaf.need(HEIGHT);
       double top = leaf.y() - 4;
@@ -107,7 +108,7 @@ final class PourCards {
     ink.text(
         x,
         top + 37,
-        "Rest " + Figures.number(card.restDays(), 0) + " days before test or sale.",
+        "Rest " + Counted.of(Math.round(card.restDays()), "day", "days") + " before test or sale.",
         Pen.BODY);
   }
 

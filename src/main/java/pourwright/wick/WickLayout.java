@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Outline;
 import pourwright.shape.Point;
@@ -66,8 +67,7 @@ public record WickLayout(
     Check.between("count", count, 1, MOST);
     WickLayout found = new Search(outline, clearances).best(count);
     if (found == null) {
-      throw noWickFits(
-          clearances, count == 1 ? "one wick does not fit" : count + " wicks do not fit");
+      throw noWickFits(clearances, Counted.of(count, "wick does not fit", "wicks do not fit"));
     }
     return found;
   }
@@ -94,7 +94,12 @@ public record WickLayout(
       if (found == null) {
         throw any
             ? noWickFits(clearances, "pools of " + meltRadiusMm + " mm leave wax unmelted")
-            : noWickFits(clearances, count + " wicks would be needed and do not fit");
+            : noWickFits(
+                clearances,
+                Counted.of(
+                    count,
+                    "wick would be needed and does not fit",
+                    "wicks would be needed and do not fit"));
       }
       any = true;
       if (found.coveringRadiusMm <= meltRadiusMm) {

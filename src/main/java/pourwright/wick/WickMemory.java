@@ -9,6 +9,7 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 
 /**
@@ -80,9 +81,8 @@ public final class WickMemory {
       }
       return String.format(
           Locale.ROOT,
-          "Stands on %d %s of this wick, %d just like this.",
-          tests,
-          tests == 1 ? "test" : "tests",
+          "Stands on %s of this wick, %d just like this.",
+          Counted.of(tests, "test", "tests"),
           alike);
     }
   }

@@ -11,6 +11,7 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceLife;
 import pourwright.batch.PieceStep;
+import pourwright.quantity.Counted;
 
 /** Moves one or more pieces a step on: hardened, dried, sealed, tested, rested, picked, sold … */
 public final class AdvancePieces {
@@ -67,7 +68,8 @@ public final class AdvancePieces {
         || (request.step() == PieceStep.PICKED && request.orderLine() == null)) {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE,
-          request.pieces().size() + " pieces to be " + request.step().words(),
+          Counted.of(request.pieces().size(), "piece to be ", "pieces to be ")
+              + request.step().words(),
           "name at least one piece, a grade when sorting, an order line when picking");
     }
     List<PieceEvent> events = new ArrayList<>();

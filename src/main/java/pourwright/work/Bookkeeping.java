@@ -21,6 +21,7 @@ import pourwright.cost.Journal;
 import pourwright.cost.Journal.Entry;
 import pourwright.cost.Journal.Posting;
 import pourwright.cost.Valuation;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.stock.Cause;
 import pourwright.stock.Lot;
@@ -381,10 +382,12 @@ public record Bookkeeping(
               + books.settings().value("books.tax").orElse("in or out not said")
               + ".");
       if (unpricedLots > 0) {
-        notes.add(unpricedLots + " lots came in without a price and count as nothing.");
+        notes.add(
+            Counted.of(unpricedLots, "lot", "lots") + " without a price: counted as nothing.");
       }
       if (unpricedSales > 0) {
-        notes.add(unpricedSales + " pieces were sold without a written price: no income is told.");
+        String sold = Counted.of(unpricedSales, "piece", "pieces");
+        notes.add(sold + " sold without a written price: no income is told.");
       }
       return notes;
     }

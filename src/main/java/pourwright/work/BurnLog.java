@@ -91,7 +91,7 @@ public record BurnLog(List<BurnTest.Look> looks, int aside, List<String> complai
     if (reader.looks.isEmpty() && reader.complaints.isEmpty()) {
       reader.complaints.add(
           reader.aside > 0
-              ? "All " + reader.aside + " lines lie before it was lit or after it was out."
+              ? "Every line lies before it was lit or after it was out."
               : "No line holds a time and a value.");
     }
     return new BurnLog(reader.looks, reader.aside, reader.complaints);

@@ -25,6 +25,7 @@ import pourwright.material.Material;
 import pourwright.material.MaterialKind;
 import pourwright.material.Property;
 import pourwright.quantity.Check;
+import pourwright.quantity.Counted;
 import pourwright.quantity.FirstOrder;
 import pourwright.quantity.Origin;
 import pourwright.quantity.OutOfRange;
@@ -227,8 +228,8 @@ public final class CastWalk {
         PlannedStep.hands(
             MOLDS,
             "Set "
-                + ask.pieces()
-                + " clean molds level. Release agent only if the mold's sheet"
+                + Counted.of(ask.pieces(), "clean mold", "clean molds")
+                + " level. Release agent only if the mold's sheet"
                 + " asks for it.",
             4));
     double water = lines.get(lines.size() - 1).grams();

@@ -10,6 +10,7 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
+import pourwright.quantity.Counted;
 
 /** Closes a cast: what came out of the molds becomes green vessels with marks, on a tray card. */
 public final class FinishCast {
@@ -57,7 +58,7 @@ public final class FinishCast {
       if (demolded.count() < 0 || demolded.count() > 1000) {
         return Outcome.refused(
             Reason.INPUT_CANNOT_BE,
-            demolded.count() + " castings of " + demolded.design(),
+            Counted.of(demolded.count(), "casting of ", "castings of ") + demolded.design(),
             "give how many came out whole, 0 to 1000");
       }
     }

@@ -12,6 +12,7 @@ import pourwright.batch.PieceLife;
 import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
 import pourwright.batch.Tightness;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.stock.Cause;
 
@@ -124,7 +125,7 @@ public final class FinishPour {
         return Optional.of(
             Outcome.refused(
                 Reason.AMOUNT_MUST_BE_POSITIVE,
-                bought.count() + " bought vessels",
+                Counted.of(bought.count(), "bought vessel", "bought vessels"),
                 "give how many were filled, or leave the line out"));
       }
       byLot.merge(bought.lot(), bought.count(), Integer::sum);

@@ -9,6 +9,7 @@ import pourwright.card.ResolvedMix;
 import pourwright.card.ResolvedPour;
 import pourwright.card.Vessel;
 import pourwright.card.WickPlan;
+import pourwright.quantity.Counted;
 import pourwright.quantity.Sourced;
 import pourwright.work.ProofFolder.Section;
 
@@ -99,8 +100,7 @@ final class FolderCards {
             + " to "
             + number(t.pourToC(), 0)
             + " °C; rest "
-            + number(candle.restDays(), 0)
-            + " days.");
+            + Counted.of(Math.round(candle.restDays()), "day.", "days."));
     notes.add(
         "Net mass "
             + range(net, "g")

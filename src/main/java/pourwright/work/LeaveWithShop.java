@@ -15,6 +15,7 @@ import pourwright.cost.MoneyKind;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
+import pourwright.quantity.Counted;
 
 /**
  * Goods left with a shop that are still hers: kept as an order of the channel <i>consignment</i>.
@@ -252,8 +253,7 @@ public final class LeaveWithShop {
                     + " sold and "
                     + home
                     + " home, "
-                    + line.getValue().size()
-                    + " are with the shop",
+                    + Counted.of(line.getValue().size(), "is with the shop", "are with the shop"),
                 "count again with the shop"));
       }
     }

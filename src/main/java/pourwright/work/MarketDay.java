@@ -15,6 +15,7 @@ import pourwright.cost.MoneyKind;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
+import pourwright.quantity.Counted;
 
 /**
  * A day at a market, kept as an order of the stall: what is packed is picked for its lines, and in
@@ -181,7 +182,11 @@ public final class MarketDay {
         String design = books.orders().line(line.getKey()).map(OrderLine::design).orElse("a line");
         return Outcome.refused(
             Reason.INPUT_CANNOT_BE,
-            line.getValue() + " of " + design + " came home, " + had + " were taken",
+            line.getValue()
+                + " of "
+                + design
+                + " came home, "
+                + Counted.of(had, "was taken", "were taken"),
             "count again; what was never packed is counted on the shelf");
       }
     }

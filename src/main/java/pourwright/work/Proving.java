@@ -15,6 +15,7 @@ import pourwright.burn.TestSample;
 import pourwright.card.CandleDesign;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.stock.Lot;
 import pourwright.stock.Shelf;
@@ -132,16 +133,16 @@ public final class Proving {
           Optional.of(
               new Checked(
                   false,
-                  pours
-                      + " pours since one was burnt: burn one candle of the latest before the next"
+                  Counted.of(pours, "pour", "pours")
+                      + " since one was burnt: burn one candle of the latest before the next"
                       + " pour"));
       case OVERDUE ->
           Optional.of(
               new Checked(
                   true,
                   "its check burn is overdue: "
-                      + pours
-                      + " pours since one was burnt, your rule says one candle of every "
+                      + Counted.of(pours, "pour", "pours")
+                      + " since one was burnt, your rule says one candle of every "
                       + rule.thenEveryPour()));
     };
   }

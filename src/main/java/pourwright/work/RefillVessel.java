@@ -9,6 +9,7 @@ import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceState;
 import pourwright.batch.PieceStep;
 import pourwright.batch.Tightness;
+import pourwright.quantity.Counted;
 
 /**
  * Clears a vessel that came back for another filling: inspected, cleared of wax and wick, dried,
@@ -100,7 +101,9 @@ public final class RefillVessel {
     if (fills(books, old) >= limit) {
       return Outcome.refused(
           Reason.INPUT_CANNOT_BE,
-          "it was filled again " + limit + " times already, the most in this house",
+          "it was filled again "
+              + Counted.of(limit, "time", "times")
+              + " already, the most in this house",
           "make a planter of it, or scrap it");
     }
     if (!books.holds().stopping(old.id()).isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.function.DoubleFunction;
 import pourwright.burn.Burn;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Simulation;
+import pourwright.quantity.Counted;
 import pourwright.wick.WickMemory.Proposal;
 
 /**
@@ -45,11 +46,11 @@ public record WickForesight(double share, String rate, String simulated) {
     String rate =
         String.format(
             Locale.ROOT,
-            "%.1f g/h (%.1f to %.1f), from %d tests",
+            "%.1f g/h (%.1f to %.1f), from %s",
             memory.value(),
             memory.low(),
             memory.high(),
-            memory.tests());
+            Counted.of(memory.tests(), "test", "tests"));
     return new WickForesight(share, rate, words(likely));
   }
 

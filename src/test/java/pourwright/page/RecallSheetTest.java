@@ -105,7 +105,7 @@ class RecallSheetTest extends BrowserTest {
     page.getByText("Who has what it is in").click();
     page.waitForLoadState();
     assertThat(page.locator("main").innerText())
-        .contains("3 pieces from 1 batches; 1 of them left the studio.")
+        .contains("3 pieces from 1 batch; 1 of them left the studio.")
         .contains(made.get(0).mark().text());
     assertThat(axe(page)).isEmpty();
     assertThat(((Number) page.evaluate("document.documentElement.scrollWidth")).intValue())

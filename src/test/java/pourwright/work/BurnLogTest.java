@@ -67,6 +67,6 @@ class BurnLogTest {
     assertThat(read("PK\0\1").complaints()).containsExactly("It is no text: save it as CSV.");
     assertThat(read("\n").complaints()).containsExactly("No line holds a time and a value.");
     assertThat(read("500,1\n").complaints())
-        .containsExactly("All 1 lines lie before it was lit or after it was out.");
+        .containsExactly("Every line lies before it was lit or after it was out.");
   }
 }

@@ -19,6 +19,7 @@ import pourwright.page.Desk;
 import pourwright.page.Place;
 import pourwright.page.Show;
 import pourwright.pour.Dose;
+import pourwright.quantity.Counted;
 import pourwright.work.Drawer;
 import pourwright.work.Drawers;
 
@@ -130,7 +131,7 @@ public final class BoardPlace implements Place {
 
   private static String finishLine(Finish finish) {
     int coats = finish.coats().size();
-    return coats == 0 ? "bare" : coats == 1 ? "one coat" : coats + " coats";
+    return coats == 0 ? "bare" : Counted.of(coats, "coat", "coats");
   }
 
   private static <T extends Card> BoardPage.Shelf shelf(

@@ -14,6 +14,7 @@ import pourwright.cast.HeatStress;
 import pourwright.page.Desk;
 import pourwright.page.board.VesselPage.Figure;
 import pourwright.pour.Fill;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.shape.Hollow;
@@ -193,7 +194,7 @@ final class VesselView {
   BoardPage.Drawn drawn(CandleDesign candle, CardBook book) {
     Vessel vessel = book.vessel(candle.vessel());
     VesselDrawing drawing = new VesselDrawing(vessel.hollow(), lengths::rough);
-    String wicks = candle.wicks().count() == 1 ? "1 wick" : candle.wicks().count() + " wicks";
+    String wicks = Counted.of(candle.wicks().count(), "wick", "wicks");
     String line;
     VesselDrawing.Lines lines;
     try {

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import pourwright.batch.Batch;
@@ -23,6 +22,7 @@ import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.CastSheet;
@@ -219,7 +219,7 @@ final class CastDesk {
     Show.done(
         http,
         Said.note(
-            String.format(Locale.ROOT, "%d green vessels: %s.", outcome.made().size(), marks),
+            Counted.of(outcome.made().size(), "green vessel: ", "green vessels: ") + marks + ".",
             "Keep them damp until they are hard; hardening and drying are opposites."),
         "/casting/pieces/" + Bay.GREEN.state());
   }

@@ -21,6 +21,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.board.Lengths;
 import pourwright.page.house.MistakesPart;
+import pourwright.quantity.Counted;
 import pourwright.work.Attachment;
 import pourwright.work.Books;
 import pourwright.work.CastSheet;
@@ -138,8 +139,7 @@ final class CastReader {
                         + " no. "
                         + single.number()
                         + ", "
-                        + single.casts()
-                        + " casts"
+                        + Counted.of(single.casts(), "cast", "casts")
                         + (single.casts() >= kind.life() ? ", worn" : ""),
                     next.contains(single.number())));
           }

@@ -10,6 +10,7 @@ import pourwright.cast.DefectCauses;
 import pourwright.page.Desk;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
+import pourwright.quantity.Counted;
 import pourwright.work.CastHistory;
 
 /** What her own casts say: what goes with a defect. */
@@ -60,11 +61,15 @@ final class HistoryDesk {
             : findings.stream().limit(12).map(this::row).toList();
     String said =
         cases < DefectCauses.CASES_MIN
-            ? cases + " of " + history.size() + " casts had it: too few to say anything."
+            ? cases
+                + " of "
+                + Counted.of(history.size(), "cast", "casts")
+                + " had it: too few to say anything."
             : findings.stream().anyMatch(DefectCauses.Finding::found)
                 ? "What stands out goes with it. That is not yet its cause: change one thing and"
                     + " look again."
-                : "Nothing recorded stands out from chance in " + history.size() + " casts.";
+                : "Nothing recorded stands out from chance in "
+                    + Counted.of(history.size(), "cast.", "casts.");
     return new DefectsPage(
         defect.words(), defect.causes(), defect.remedy(), said, choices, rows, findings.size());
   }

@@ -18,6 +18,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.CardVersion;
@@ -72,7 +73,11 @@ final class MoldsDesk {
       for (MoldCare.Single single : kind.singles()) {
         singles.put(
             kind.mold().code() + "/" + single.number(),
-            kind.mold().name() + " no. " + single.number() + ", " + single.casts() + " casts");
+            kind.mold().name()
+                + " no. "
+                + single.number()
+                + ", "
+                + Counted.of(single.casts(), "cast", "casts"));
       }
     }
     return new MoldsPage(form, rows, singles);
@@ -90,7 +95,7 @@ final class MoldsDesk {
         mold.code(),
         mold.name(),
         served,
-        kind.life() + " casts, " + origin(kind),
+        Counted.of(kind.life(), "cast", "casts") + ", " + origin(kind),
         due(kind),
         when(kind),
         cost(kind, slate),
@@ -111,7 +116,7 @@ final class MoldsDesk {
         ? "replace no. " + worn
         : kind.wantsSpare()
             ? "make a spare for no. " + oldest.number()
-            : "about " + (kind.life() - oldest.casts()) + " casts to go";
+            : "about " + Counted.of(kind.life() - oldest.casts(), "cast", "casts") + " to go";
   }
 
   private String when(MoldCare.Kind kind) {
@@ -193,7 +198,8 @@ final class MoldsDesk {
       return;
     }
     count(act.get(), mold, mold.count() - 1);
-    Show.done(http, Said.done("Recorded: it served " + casts.get() + " casts."), BACK);
+    Show.done(
+        http, Said.done("Recorded: it served " + Counted.of(casts.get(), "cast.", "casts.")), BACK);
   }
 
   private void spare(Context http) {

@@ -18,6 +18,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.work.Act;
@@ -136,8 +137,7 @@ final class SheetDesk {
     String title =
         sheet.mix().card().name()
             + " for "
-            + sheet.ask().pieces()
-            + (sheet.ask().pieces() == 1 ? " casting" : " castings");
+            + Counted.of(sheet.ask().pieces(), "casting", "castings");
     MixSplit split = sheet.split();
     String all = split != null && split.mixings() > 1 ? "Begin all " + split.mixings() : "";
     return new SheetPage(
@@ -172,8 +172,7 @@ final class SheetDesk {
           "Too much for one mixing: it would stiffen before the last mold. Make "
               + split.mixings()
               + " mixings of at most "
-              + split.moldsEach()
-              + " castings each.");
+              + Counted.of(split.moldsEach(), "casting each.", "castings each."));
     }
     return warnings;
   }
@@ -223,7 +222,9 @@ final class SheetDesk {
     Show.done(
         http,
         Said.note(
-            marks.size() + " casts begun: " + String.join(", ", marks) + ".",
+            Counted.of(marks.size(), "cast begun: ", "casts begun: ")
+                + String.join(", ", marks)
+                + ".",
             "Mix one, pour it, then begin the next."),
         "/casting");
   }

@@ -13,6 +13,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.CastWait;
@@ -45,7 +46,7 @@ final class WaitDesk {
     String age = numbers.number(wait.ageH(), 1) + " of " + numbers.number(wait.fromAgeH(), 1);
     String rests =
         wait.ownCasts() > 0
-            ? "from " + wait.ownCasts() + " casts you judged yourself"
+            ? "from " + Counted.of(wait.ownCasts(), "cast", "casts") + " you judged yourself"
             : "from the mix card";
     String kept =
         wait.measured()

@@ -12,6 +12,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.stock.Shelf;
 import pourwright.work.Act;
 import pourwright.work.Books;
@@ -119,8 +120,7 @@ public final class HoldCorner implements Corner {
                 + " undue delay; complaints stay in the register.",
             "Days are counted from the day of the hold, federal holidays left out. Other rules may"
                 + " apply where you sell: ask the authority."),
-        notice.recall().rows().size()
-            + " pieces are of it, "
+        Counted.of(notice.recall().rows().size(), "piece is of it, ", "pieces are of it, ")
             + notice.recall().out()
             + " of them left the studio.",
         rows,

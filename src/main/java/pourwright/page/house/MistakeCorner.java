@@ -17,6 +17,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.AdvancePieces;
@@ -103,7 +104,10 @@ public final class MistakeCorner implements Corner {
     }
     if (righted.sorted() > 0) {
       lines.add(
-          righted.sorted() + " no longer count as first; the plan makes others in their place.");
+          Counted.of(
+              righted.sorted(),
+              "no longer counts as first; the plan makes another in its place.",
+              "no longer count as first; the plan makes others in their place."));
     }
     return Said.warning("Recorded: " + mistake.words() + ".", String.join(" ", lines));
   }

@@ -10,6 +10,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.Outcome;
 import pourwright.work.RefillVessel;
@@ -54,8 +55,8 @@ public final class RefillCorner implements Corner {
                                 piece.mark().text(),
                                 "/refill/" + id,
                                 "Filled again "
-                                    + RefillVessel.fills(books, piece)
-                                    + " times of "
+                                    + Counted.of(RefillVessel.fills(books, piece), "time", "times")
+                                    + " of "
                                     + RefillVessel.limit(books)
                                     + " (house).")))
         .orElseThrow(

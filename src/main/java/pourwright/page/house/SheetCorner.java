@@ -22,6 +22,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.CastSheet;
@@ -218,7 +219,10 @@ public final class SheetCorner implements Corner {
     Show.done(
         http,
         Said.note(
-            outcome.made().size() + " lines of the sheet are recorded.",
+            Counted.of(
+                outcome.made().size(),
+                "line of the sheet is recorded.",
+                "lines of the sheet are recorded."),
             "One undo takes the whole sheet back."),
         pathOf(batch));
   }
@@ -307,7 +311,9 @@ public final class SheetCorner implements Corner {
             studio,
             desk.dayAndTime(desk.now()),
             (batch.plan().kind() == BatchKind.CAST ? "Cast " : "Pour ") + batch.mark().text(),
-            batch.plan().pieces() + " pieces, begun " + desk.dayAndTime(batch.startedAt()),
+            Counted.of(batch.plan().pieces(), "piece", "pieces")
+                + ", begun "
+                + desk.dayAndTime(batch.startedAt()),
             List.of(
                 new Block.Text(
                     "Everything may be switched off: work from the paper, write the clock and what"

@@ -12,6 +12,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.BurnTest;
 import pourwright.work.Outcome;
@@ -76,10 +77,10 @@ public final class StopCorner implements Corner {
   private static String stopped(int burning, int pours) {
     List<String> words = new ArrayList<>();
     if (burning > 0) {
-      words.add(burning + (burning == 1 ? " burning cycle is ended" : " burning cycles are ended"));
+      words.add(Counted.of(burning, "burning cycle is ended", "burning cycles are ended"));
     }
     if (pours > 0) {
-      words.add(pours + (pours == 1 ? " pour is stopped" : " pours are stopped"));
+      words.add(Counted.of(pours, "pour is stopped", "pours are stopped"));
     }
     return words.isEmpty() ? "Noted." : String.join(", ", words) + ".";
   }

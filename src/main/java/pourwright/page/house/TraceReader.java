@@ -12,6 +12,7 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceState;
 import pourwright.page.Desk;
+import pourwright.quantity.Counted;
 import pourwright.stock.Lot;
 import pourwright.stock.Shelf;
 import pourwright.stock.Trace;
@@ -205,7 +206,7 @@ final class TraceReader {
           case ORDER_LINE -> "order line";
         };
     String many = kind == Trace.Kind.BATCH ? "batches" : one + "s";
-    return count + " " + (count == 1 ? one : many);
+    return Counted.of(count, one, many);
   }
 
   private TracePage.Link link(Trace.Kind kind, long id) {

@@ -22,6 +22,7 @@ import pourwright.plan.Plan;
 import pourwright.plan.PourJob;
 import pourwright.plan.Step;
 import pourwright.plan.StepKind;
+import pourwright.quantity.Counted;
 import pourwright.work.WorkPlan;
 
 /**
@@ -84,8 +85,10 @@ public record NowPage(
     if (made.leftOut() > 0) {
       trouble +=
           (trouble.isEmpty() ? "" : "; ")
-              + made.leftOut()
-              + " further order lines are not planned yet.";
+              + Counted.of(
+                  made.leftOut(),
+                  "further order line is not planned yet.",
+                  "further order lines are not planned yet.");
     }
     return new NowPage(
         purpose,

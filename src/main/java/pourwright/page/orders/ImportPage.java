@@ -7,6 +7,7 @@ import pourwright.order.ImportChanges;
 import pourwright.order.OrderImport;
 import pourwright.order.OrderLine;
 import pourwright.page.Form;
+import pourwright.quantity.Counted;
 import pourwright.work.AlreadyMade;
 
 /**
@@ -44,7 +45,7 @@ public record ImportPage(
           file,
           name,
           "Nothing was taken: "
-              + (bad.lines().size() == 1 ? "1 line is bad" : bad.lines().size() + " lines are bad")
+              + Counted.of(bad.lines().size(), "line is bad", "lines are bad")
               + ". Mend it in the shop's file and choose the file again.",
           shown(bad.detected()),
           trouble,
@@ -94,8 +95,8 @@ public record ImportPage(
                     "new: "
                         + l.key().words()
                         + ", "
-                        + l.quantity()
-                        + " pieces, due "
+                        + Counted.of(l.quantity(), "piece", "pieces")
+                        + ", due "
                         + (l.dueOn() == null ? "no day" : l.dueOn())));
     changes
         .edited()
@@ -110,13 +111,10 @@ public record ImportPage(
     changes.cancelled().forEach(l -> lines.add("cancelled: " + l.key().words() + made(already, l)));
     String headline =
         changes.isNothing()
-            ? "All "
-                + changes.same().size()
-                + " lines are in the book already; nothing would"
-                + " change."
-            : (changes.added().size() == 1
-                    ? "1 line is new, "
-                    : changes.added().size() + " lines are new, ")
+            ? "Nothing would change: "
+                + Counted.of(changes.same().size(), "line is", "lines are")
+                + " in the book already."
+            : Counted.of(changes.added().size(), "line is new, ", "lines are new, ")
                 + changes.edited().size()
                 + " changed, "
                 + changes.cancelled().size()
@@ -145,7 +143,12 @@ public record ImportPage(
       return List.of();
     }
     List<String> lines = new ArrayList<>();
-    lines.add(detected.format() + ", " + detected.encoding() + ", " + detected.rows() + " lines");
+    lines.add(
+        detected.format()
+            + ", "
+            + detected.encoding()
+            + ", "
+            + Counted.of(detected.rows(), "line", "lines"));
     lines.add("between columns: " + detected.delimiter());
     lines.add("decimal mark: " + detected.decimal());
     lines.add("dates: " + detected.dates());

@@ -11,6 +11,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.plan.ClassKit;
 import pourwright.plan.SeatClass;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Classes;
 import pourwright.work.PaperSheet;
@@ -73,7 +74,7 @@ final class ClassReader {
   }
 
   private static String seats(SeatClass one) {
-    return one.seats() + (one.seats() == 1 ? " seat" : " seats");
+    return Counted.of(one.seats(), "seat", "seats");
   }
 
   /** One class; empty where there is none of this number. */
@@ -136,8 +137,7 @@ final class ClassReader {
     SeatClass of = taught.of();
     return seats(of)
         + ", "
-        + taught.kit().kits()
-        + " kits: "
+        + Counted.of(taught.kit().kits(), "kit: ", "kits: ")
         + taught.book().candle(of.design()).name()
         + ", "
         + when(of)

@@ -9,6 +9,7 @@ import pourwright.page.Desk;
 import pourwright.page.pouring.PourPage.Cooling;
 import pourwright.pour.CoolingClock;
 import pourwright.pour.FlashRule;
+import pourwright.quantity.Counted;
 import pourwright.work.PourWalk;
 import pourwright.work.PourWatch;
 import pourwright.work.Reading;
@@ -64,7 +65,7 @@ final class CoolingView {
             ? "Not heated again yet; house: at most once."
             : before == 1
                 ? "Heated again once (house: at most once)."
-                : "Heated again " + before + " times (house: at most once).";
+                : "Heated again " + Counted.of(before, "time", "times") + " (house: at most once).";
     return new PourPage.Reheating(said, before >= PourWalk.REHEATS_MOST);
   }
 

@@ -8,6 +8,7 @@ import pourwright.page.Desk;
 import pourwright.page.board.CandleSection;
 import pourwright.page.pouring.PourPage.FillCard;
 import pourwright.pour.Fill;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.work.Books;
@@ -54,19 +55,19 @@ final class FillView {
         weighed >= PourFill.ENOUGH
             ? String.format(
                 Locale.ROOT,
-                "Net %.1f g each \u00b1 %.1f g, by %d candles weighed empty and full (drawing: %.1f g).",
+                "Net %.1f g each \u00b1 %.1f g, by %s weighed empty and full (drawing: %.1f g).",
                 net.value(),
                 net.value() * net.relativeUncertainty(),
-                weighed,
+                Counted.of(weighed, "candle", "candles"),
                 found.drawn().value())
             : String.format(
                 Locale.ROOT,
-                "Net %.1f g each by the drawing \u00b1 %.0f %%. %d of %d candles weighed empty and full;"
+                "Net %.1f g each by the drawing \u00b1 %.0f %%. %d of %s weighed empty and full;"
                     + " then those count.",
                 net.value(),
                 100 * net.relativeUncertainty(),
                 weighed,
-                PourFill.ENOUGH));
+                Counted.of(PourFill.ENOUGH, "candle", "candles")));
     return lines;
   }
 }

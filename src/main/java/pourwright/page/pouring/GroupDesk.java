@@ -18,6 +18,7 @@ import pourwright.page.Show;
 import pourwright.pour.MeltDay;
 import pourwright.pour.PourGrouping.Pitcher;
 import pourwright.pour.PourGrouping.ToFill;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Unit;
 import pourwright.work.Act;
@@ -178,14 +179,12 @@ final class GroupDesk {
     int pours = day.grouping().pours().size();
     return String.format(
         Locale.ROOT,
-        "%d %s (%s), %d %s (%s), %d times washing up%s, %.0f g stay in the pitchers.",
-        pours,
-        pours == 1 ? "pitcher" : "pitchers",
+        "%s (%s), %s (%s), %s washing up%s, %.0f g stay in the pitchers.",
+        Counted.of(pours, "pitcher", "pitchers"),
         day.grouping().isProven() ? "the fewest" : "at least " + day.grouping().atLeast(),
-        melts.charges().size(),
-        melts.charges().size() == 1 ? "melt" : "melts",
+        Counted.of(melts.charges().size(), "melt", "melts"),
         melts.isProven() ? "the fewest" : "at least " + melts.chargesAtLeast(),
-        melts.washes(),
+        Counted.of(melts.washes(), "time", "times"),
         melts.washes() == melts.washesAtLeast() ? " (the fewest)" : "",
         day.grouping().residueG());
   }

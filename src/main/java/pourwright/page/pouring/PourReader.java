@@ -25,6 +25,7 @@ import pourwright.page.pouring.PourPage.VesselTick;
 import pourwright.pour.FlashRule;
 import pourwright.pour.Mishap;
 import pourwright.pour.Top;
+import pourwright.quantity.Counted;
 import pourwright.work.Books;
 import pourwright.work.PourFill;
 import pourwright.work.PourWalk;
@@ -182,9 +183,9 @@ final class PourReader {
     Instant until = finished.plusSeconds(Math.round(days * 86_400));
     return String.format(
         Locale.ROOT,
-        "%d candles rest for %.0f days, until %s.",
-        resting.size(),
-        days,
+        "%s for %s, until %s.",
+        Counted.of(resting.size(), "candle rests", "candles rest"),
+        Counted.of(Math.round(days), "day", "days"),
         desk.dayAndTime(until));
   }
 }

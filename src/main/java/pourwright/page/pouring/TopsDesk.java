@@ -7,6 +7,7 @@ import pourwright.cast.DefectCauses;
 import pourwright.cast.DefectCauses.Finding;
 import pourwright.page.Desk;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.work.TopHistory;
 
 /** How the tops of her pours came out, and what goes with them. */
@@ -27,8 +28,7 @@ final class TopsDesk {
         history.judged() == 0
             ? "No top was recorded yet: tap it on the page of a pour, the smooth ones too."
             : "Stands on "
-                + history.judged()
-                + (history.judged() == 1 ? " pour" : " pours")
+                + Counted.of(history.judged(), "pour", "pours")
                 + " whose tops were recorded.",
         history.tops().stream().map(t -> row(history, t)).toList());
   }
@@ -37,13 +37,11 @@ final class TopsDesk {
     List<TopsPage.Look> looks = counted.findings().stream().map(TopsDesk::look).toList();
     return new TopsPage.Row(
         counted.top().words(),
-        String.format(
-            Locale.ROOT,
-            "%d of %d pours, %d %s",
-            counted.pours(),
-            history.judged(),
-            counted.candles(),
-            counted.candles() == 1 ? "candle" : "candles"),
+        counted.pours()
+            + " of "
+            + Counted.of(history.judged(), "pour", "pours")
+            + ", "
+            + Counted.of(counted.candles(), "candle", "candles"),
         counted.top().remedy(),
         said(counted),
         looks);

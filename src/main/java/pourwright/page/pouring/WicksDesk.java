@@ -19,6 +19,7 @@ import pourwright.page.board.CandleSection;
 import pourwright.page.board.Drawing;
 import pourwright.pour.Fill;
 import pourwright.pour.Rest;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Circle;
 import pourwright.wick.HeatCheck;
@@ -183,7 +184,7 @@ final class WicksDesk {
   }
 
   private WicksPage.Count count(WickChoice choice, Fill fill, WickChoice.Count count) {
-    String title = count.count() == 1 ? "1 wick" : count.count() + " wicks";
+    String title = Counted.of(count.count(), "wick", "wicks");
     WickOffer offer = count.offer();
     HeatCheck heat = count.heat();
     if (offer == null || heat == null) {

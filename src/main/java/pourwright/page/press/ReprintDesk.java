@@ -10,6 +10,7 @@ import pourwright.material.Material;
 import pourwright.page.Desk;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.work.Books;
 import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
@@ -59,8 +60,7 @@ final class ReprintDesk {
                     .map(v -> v.body().revision())
                     .orElse("the one before")
                 + "; looked at "
-                + changed.get().looked()
-                + (changed.get().looked() == 1 ? " candle." : " candles.");
+                + Counted.of(changed.get().looked(), "candle.", "candles.");
     List<PressPages.Again> again = new ArrayList<>();
     changed.ifPresent(
         c ->

@@ -25,6 +25,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Act;
 import pourwright.work.CardVersion;
@@ -81,8 +82,8 @@ final class SheetDesk {
                     "In the books: sheet "
                         + v.body().revision()
                         + ", "
-                        + v.body().lines().size()
-                        + " substances, written down by "
+                        + Counted.of(v.body().lines().size(), "substance", "substances")
+                        + ", written down by "
                         + v.by()
                         + " on "
                         + desk.dayAndTime(v.at()))

@@ -19,6 +19,7 @@ import pourwright.card.CandleDesign;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Circle;
 import pourwright.work.Books;
@@ -254,10 +255,9 @@ final class FitRoutes {
     lines.add(
         String.format(
             Locale.ROOT,
-            "Stands on %d closed test%s, %d readings, and a weighed burn rate of %.2f g/h.",
-            read.tests(),
-            read.tests() == 1 ? "" : "s",
-            read.seen().size(),
+            "Stands on %s, %s, and a weighed burn rate of %.2f g/h.",
+            Counted.of(read.tests(), "closed test", "closed tests"),
+            Counted.of(read.seen().size(), "reading", "readings"),
             read.rate));
     int free = read.seen().size() - fit.fitted().estimates().size();
     lines.add(

@@ -12,6 +12,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.BurnTest;
 import pourwright.work.Outcome;
@@ -57,7 +58,9 @@ final class LightRoutes {
     String who = form.text("stays-" + sample, "who stays in the room");
     int lit = desk.studio().look(books -> books.burns().burning().size());
     if (lit >= LIT_MAX) {
-      form.complain("tray-" + sample, lit + " candles burn; at most " + LIT_MAX + " (house).");
+      form.complain(
+          "tray-" + sample,
+          Counted.of(lit, "candle burns", "candles burn") + "; at most " + LIT_MAX + " (house).");
     }
     Optional<Double> mass =
         form.read("mass-" + sample, "its mass after the trim", t -> number(t, 1, 100_000));

@@ -13,6 +13,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.BurnLog;
 import pourwright.work.BurnTest;
@@ -108,11 +109,19 @@ final class LogRoutes {
     if (outcome instanceof Outcome.Refused<List<BurnTest.Seen>> refused) {
       return Optional.of(Said.refused(refused));
     }
-    String done = log.looks().size() + " readings recorded from the log.";
+    String done =
+        Counted.of(
+            log.looks().size(),
+            "reading recorded from the log.",
+            "readings recorded from the log.");
     return Optional.of(
         log.aside() == 0
             ? Said.done(done)
             : Said.warning(
-                done, log.aside() + " lines lie before lighting or after putting out: left out."));
+                done,
+                Counted.of(
+                    log.aside(),
+                    "line lies before lighting or after putting out: left out.",
+                    "lines lie before lighting or after putting out: left out.")));
   }
 }

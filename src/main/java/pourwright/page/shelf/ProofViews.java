@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import pourwright.burn.ProofRule;
 import pourwright.card.CandleDesign;
 import pourwright.page.Desk;
+import pourwright.quantity.Counted;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
 import pourwright.work.CardVersion;
@@ -30,14 +31,14 @@ final class ProofViews {
   static String rule(Books books) {
     ProofRule rule = new Proving(books).rule();
     return "Your rule: at least "
-        + rule.fullLives()
-        + " full lives over "
-        + rule.casts()
-        + " casts and "
-        + rule.pours()
-        + " pours, one to the very end, then one candle of every "
-        + rule.thenEveryPour()
-        + "th pour"
+        + Counted.of(rule.fullLives(), "full life", "full lives")
+        + " over "
+        + Counted.of(rule.casts(), "cast", "casts")
+        + " and "
+        + Counted.of(rule.pours(), "pour", "pours")
+        + ", one to the very end, then one candle of every "
+        + (rule.thenEveryPour() == 1 ? "" : Counted.nth(rule.thenEveryPour()) + " ")
+        + "pour"
         + (rule.equals(ProofRule.house()) ? " (house)." : ".");
   }
 

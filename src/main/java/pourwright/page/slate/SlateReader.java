@@ -10,6 +10,7 @@ import java.util.Map;
 import pourwright.cost.Discount;
 import pourwright.cost.Slate;
 import pourwright.page.Form;
+import pourwright.quantity.Counted;
 import pourwright.quantity.Sourced;
 import pourwright.work.SlateBook;
 
@@ -132,7 +133,13 @@ final class SlateReader {
         step.step(),
         String.format(Locale.ROOT, "%.1f min", step.planned()),
         step.recorded()
-            .map(r -> String.format(Locale.ROOT, "%.1f min (%d batches)", r.minutes(), r.batches()))
+            .map(
+                r ->
+                    String.format(
+                        Locale.ROOT,
+                        "%.1f min (%s)",
+                        r.minutes(),
+                        Counted.of(r.batches(), "batch", "batches")))
             .orElse("not recorded step by step"));
   }
 
@@ -194,7 +201,10 @@ final class SlateReader {
                 book.marketDay(), entry.getValue().margin().value());
         return units == null
             ? "At the stall nothing is left of this price; no number pays for the day."
-            : "A market day of " + money(book.marketDay()) + " is paid by " + units + " pieces.";
+            : "A market day of "
+                + money(book.marketDay())
+                + " is paid by "
+                + Counted.of(units, "piece.", "pieces.");
       }
     }
     return "";

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import pourwright.material.Material;
 import pourwright.page.Desk;
 import pourwright.page.Show;
+import pourwright.quantity.Counted;
 import pourwright.stock.Shelf;
 import pourwright.work.Books;
 import pourwright.work.CardVersion;
@@ -48,7 +49,7 @@ final class CountListDesk {
             studio,
             desk.dayAndTime(desk.now()),
             "Count list",
-            rows.size() + (rows.size() == 1 ? " lot" : " lots"),
+            Counted.of(rows.size(), "lot", "lots"),
             List.of(
                 new Block.Text(
                     "Write what really stands there beside each lot. Enter it afterwards in the"

@@ -17,6 +17,7 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.guard.FileKind;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.stock.Shelf;
 import pourwright.work.Act;
@@ -125,8 +126,7 @@ public final class DeliveryDesk {
     Show.done(
         http,
         Said.done(
-            outcome.made().size()
-                + " lots are in."
+            Counted.of(outcome.made().size(), "lot is in.", "lots are in.")
                 + (kept ? " The paper is kept with each of them." : "")),
         "/stockroom");
   }

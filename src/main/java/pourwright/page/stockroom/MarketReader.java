@@ -14,6 +14,7 @@ import pourwright.order.OrderLine;
 import pourwright.order.OrderState;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.quantity.Counted;
 import pourwright.quantity.Money;
 import pourwright.quantity.OutOfRange;
 import pourwright.work.Books;
@@ -99,7 +100,7 @@ final class MarketReader {
     try {
       StallStock stall = new StallStock(price.get(), cost.get(), HOME_WORTH * cost.get());
       long take = Math.round(stall.forPastDays(days));
-      return "take " + take + ", by " + days.size() + (days.size() == 1 ? " day" : " days");
+      return "take " + take + ", by " + Counted.of(days.size(), "day", "days");
     } catch (OutOfRange e) {
       return e.sentence();
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import pourwright.page.Desk;
 import pourwright.page.Show;
 import pourwright.page.guard.TurnedAway;
+import pourwright.quantity.Counted;
 import pourwright.work.PaperPrinter;
 import pourwright.work.PaperSheet;
 import pourwright.work.PaperSheet.Block;
@@ -71,10 +72,10 @@ public final class RecallDesk {
   }
 
   private static String lead(Recall recall) {
-    return recall.rows().size()
-        + " pieces from "
-        + recall.batches()
-        + " batches; "
+    return Counted.of(recall.rows().size(), "piece", "pieces")
+        + " from "
+        + Counted.of(recall.batches(), "batch", "batches")
+        + "; "
         + recall.out()
         + " of them left the studio.";
   }

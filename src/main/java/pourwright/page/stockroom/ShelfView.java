@@ -18,6 +18,7 @@ import pourwright.page.stockroom.StockPages.MaterialPage;
 import pourwright.page.stockroom.StockPages.Notice;
 import pourwright.page.stockroom.StockPages.Overview;
 import pourwright.page.stockroom.StockPages.Row;
+import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.stock.FirstExpiredFirstOut;
 import pourwright.stock.Lot;
@@ -139,11 +140,10 @@ final class ShelfView {
                     new Notice(
                         candle
                             + ": "
-                            + count
-                            + (count == 1 ? " candle was" : " candles were")
+                            + Counted.of(count, "candle was", "candles were")
                             + " poured more than "
-                            + within
-                            + " days ago (house): sell the oldest first",
+                            + Counted.of(within, "day", "days")
+                            + " ago (house): sell the oldest first",
                         "/stockroom/market",
                         false)));
     return notices;
@@ -249,9 +249,9 @@ final class ShelfView {
     if (closed == null && opened == null) {
       return "keeps, as far as anyone has written down";
     }
-    return (closed == null ? "closed: not stated" : "closed: " + closed + " days")
+    return (closed == null ? "closed: not stated" : "closed: " + Counted.of(closed, "day", "days"))
         + "; "
-        + (opened == null ? "opened: not stated" : "opened: " + opened + " days");
+        + (opened == null ? "opened: not stated" : "opened: " + Counted.of(opened, "day", "days"));
   }
 
   LotPage lotPage(Shelf shelf, Form form, String after) {

@@ -9,6 +9,7 @@ import pourwright.order.Order;
 import pourwright.order.OrderLine;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.quantity.Counted;
 import pourwright.quantity.Money;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
@@ -59,7 +60,12 @@ final class ShopReader {
     return new ShopPages.Left(
         ShopDesk.path(order.number()),
         shop(order.number()),
-        still == 0 ? "nothing is there any more" : still + " of " + order.pieces() + " are there");
+        still == 0
+            ? "nothing is there any more"
+            : Counted.of(
+                still,
+                "of " + order.pieces() + " is there",
+                "of " + order.pieces() + " are there"));
   }
 
   private static String shop(String number) {

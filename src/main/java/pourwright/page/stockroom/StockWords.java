@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import pourwright.material.Material;
 import pourwright.material.UnitKind;
 import pourwright.page.Desk;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Unit;
 import pourwright.stock.Amount;
@@ -74,8 +75,8 @@ final class StockWords {
     }
     long days = ChronoUnit.DAYS.between(today, last);
     if (days < 0) {
-      return "past its last good day by " + -days + (days == -1 ? " day" : " days");
+      return "past its last good day by " + Counted.of(-days, "day", "days");
     }
-    return days <= SOON_DAYS ? days + (days == 1 ? " day left" : " days left") : "";
+    return days <= SOON_DAYS ? Counted.of(days, "day left", "days left") : "";
   }
 }

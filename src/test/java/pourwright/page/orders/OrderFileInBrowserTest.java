@@ -100,7 +100,7 @@ class OrderFileInBrowserTest extends BrowserTest {
     mapGerman(page);
     look(page, german());
     assertThat(page.locator("section:has(#came)").innerText())
-        .contains("All 3 lines are in the book already; nothing would change.");
+        .contains("Nothing would change: 3 lines are in the book already.");
     assertThat(page.locator("text=Take all of it").count()).isZero();
     assertFits(page);
     assertThat(axe(page)).isEmpty();

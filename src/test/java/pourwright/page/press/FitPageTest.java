@@ -42,7 +42,7 @@ class FitPageTest {
         assertThat(said).contains("Fewer than three tests: no wall temperature is told");
       }
       assertThat(visitor.get("/shelf/proof").body())
-          .contains("proved for sale", "Your rule: at least 1 full lives");
+          .contains("proved for sale", "Your rule: at least 1 full life over");
       String advice =
           visitor.post("/shelf/next", "/shelf/next", Map.of("candle", press.candle.code())).body();
       assertThat(advice).contains("A chance is no proof", press.candle.wicks().wick());
