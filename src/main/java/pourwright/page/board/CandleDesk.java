@@ -70,7 +70,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
             Entry.number("wick_count", "How many", "")
                 .hint("Their places are laid out by covering the wax surface."),
             Entry.area(
-                "places",
+                "wick_places",
                 "Places of your own",
                 "One wick a line: x and y in mm from the middle of the cavity. Leave it empty to have them laid"
                     + " out."),
@@ -109,7 +109,7 @@ final class CandleDesk implements CardDesk<CandleDesign> {
     WickPlan wicks = candle.wicks();
     w.put("wick", wicks.wick());
     w.put("wick_count", String.valueOf(wicks.count()));
-    w.put("places", lengths.points(wicks.positionsMm()));
+    w.put("wick_places", lengths.points(wicks.positionsMm()));
     w.put("cut", lengths.write(wicks.cutMm()));
     String tab = wicks.tab();
     w.put("tab", tab == null ? "" : tab);
@@ -142,9 +142,9 @@ final class CandleDesk implements CardDesk<CandleDesign> {
     String tab = form.optionalText("tab");
     String sticker = form.optionalText("sticker");
     List<List<Double>> places =
-        form.value("places").isBlank() ? List.of() : lengths.points(form, "places");
+        form.value("wick_places").isBlank() ? List.of() : lengths.points(form, "places");
     if (form.ok() && !places.isEmpty() && places.size() != count.get()) {
-      form.complain("places", "Please give one place for each wick, or none.");
+      form.complain("wick_places", "Please give one place for each wick, or none.");
     }
     if (!form.ok()) {
       return Optional.empty();

@@ -67,7 +67,7 @@ final class MixDesk implements CardDesk<MixCard> {
             "Mix",
             Entry.text("name", "Name"),
             Entry.choice("powder", "Powder", materials(book, MaterialKind.POWDER)),
-            Entry.choice("by", "Ratio by", by()),
+            Entry.choice("ratio_by", "Ratio by", by()),
             Entry.number("ratio_powder", "Parts of powder", ""),
             Entry.number("ratio_powder_to", "Up to parts of powder", "")
                 .hint(
@@ -122,7 +122,7 @@ final class MixDesk implements CardDesk<MixCard> {
     Map<String, String> w = new LinkedHashMap<>();
     w.put("name", mix.name());
     w.put("powder", mix.powder());
-    w.put("by", mix.ratio().by().name());
+    w.put("ratio_by", mix.ratio().by().name());
     w.put("ratio_powder", numbers.number(mix.ratio().powder()));
     Double to = mix.ratio().powderTo();
     w.put("ratio_powder_to", to == null ? "" : numbers.number(to));
@@ -149,7 +149,7 @@ final class MixDesk implements CardDesk<MixCard> {
   public Optional<MixCard> read(Form form, String code, Optional<MixCard> before) {
     String name = form.text("name", "a name");
     String powder = form.text("powder", "the powder");
-    Optional<String> by = form.choice("by", "how it is measured", List.of("MASS", "VOLUME"));
+    Optional<String> by = form.choice("ratio_by", "how it is measured", List.of("MASS", "VOLUME"));
     double parts = number(form, "ratio_powder", "the parts of powder");
     double water = number(form, "ratio_water", "the parts of water");
     Optional<Double> to =

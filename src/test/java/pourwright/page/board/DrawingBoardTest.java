@@ -1,5 +1,6 @@
 package pourwright.page.board;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
@@ -7,10 +8,14 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.FormElement;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pourwright.card.MixCard;
 import pourwright.card.Vessel;
 import pourwright.page.OpenStudio;
 import pourwright.page.Visitor;
@@ -189,5 +194,35 @@ class DrawingBoardTest {
     for (String link : board.select(".card li a").eachAttr("href")) {
       assertThat(visitor.get(link).statusCode()).as(link).isEqualTo(200);
     }
+  }
+
+  /** How a mix is measured is not who wrote it down: two fields of one name would be mixed up. */
+  @Test
+  void aMixByMassIsWrittenDownByWhoeverGaveHerInitials() {
+    open.withDemoCards();
+    String path = "/board/mix/grey/edit";
+    Document page = visitor.page(path);
+    assertThat(page.select("[name=by]")).hasSize(1);
+    Map<String, String> fields = new LinkedHashMap<>();
+    ((FormElement) requireNonNull(page.selectFirst("main form[action=" + path + "]")))
+        .formData()
+        .forEach(field -> fields.put(field.key(), field.value()));
+    fields.put("ratio_by", "VOLUME");
+    fields.put("by", "AB");
+    HttpResponse<String> saved = visitor.post(path, path, fields);
+    assertThat(saved.statusCode()).as(saved.body()).isEqualTo(303);
+    CardVersion<MixCard> mix =
+        open.studio.look(b -> b.cards().current(Drawers.MIX, "grey")).orElseThrow();
+    assertThat(mix.by()).isEqualTo("AB");
+    assertThat(mix.body().ratio().by()).isEqualTo(MixCard.By.VOLUME);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"vessel", "mold", "mix", "finish", "pour", "candle"})
+  void noFieldOfACardHasTheNameOfAnother(String kind) {
+    open.withDemoCards();
+    assertThat(visitor.page("/board/" + kind + "/new").select("[id]").eachAttr("id"))
+        .hasSizeGreaterThan(5)
+        .doesNotHaveDuplicates();
   }
 }
