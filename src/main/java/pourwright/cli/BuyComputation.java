@@ -86,7 +86,15 @@ final class BuyComputation implements Computation {
 
   private static Need need(JsonIn in) {
     return refusing(
-        in, () -> new Need(in.text("material"), in.number("amount_g", Range.NOT_NEGATIVE)));
+        in,
+        () ->
+            Need.net(
+                in.text("material"),
+                in.number("amount_g", Range.NOT_NEGATIVE),
+                in.numberOr("safety_g", 0, Range.NOT_NEGATIVE),
+                in.numberOr("on_hand_g", 0, Range.NOT_NEGATIVE)
+                    + in.numberOr("on_order_g", 0, Range.NOT_NEGATIVE),
+                in.numberOr("keeps_g", Double.POSITIVE_INFINITY, Range.NOT_NEGATIVE)));
   }
 
   private static Offer offer(JsonIn in) {

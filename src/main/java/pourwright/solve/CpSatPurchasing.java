@@ -23,7 +23,8 @@ import pourwright.stock.Purchasing;
 /**
  * A covering problem with fixed charges, solved to proof. Amounts count in micrograms and money in
  * millionths. A pack that nobody needs may be bought where it lifts a parcel over the threshold of
- * free shipping for less than the shipping.
+ * free shipping for less than the shipping; of what goes off before it is used up no pack is bought
+ * that could be left out.
  */
 public final class CpSatPurchasing implements Purchasing {
   private static final double SECONDS = 20;
@@ -133,6 +134,28 @@ public final class CpSatPurchasing implements Purchasing {
         bought.addTerm(counts[i], packs[i] / divisor);
       }
       model.addGreaterOrEqual(bought, ceiling(need.micrograms(), divisor));
+      list.keeps(material)
+          .ifPresent(keeps -> addKeeps(packs, divisor, need.micrograms(), keeps.micrograms()));
+    }
+
+    /** More than keeps is bought only where each pack of it is needed to cover the need. */
+    private void addKeeps(long[] packs, long divisor, long need, long keeps) {
+      LinearExprBuilder sum = LinearExpr.newBuilder();
+      for (int i = 0; i < counts.length; i++) {
+        sum.addTerm(counts[i], packs[i] / divisor);
+      }
+      LinearExpr bought = sum.build();
+      BoolVar all = model.newBoolVar("all of it keeps");
+      model.addLessOrEqual(bought, keeps / divisor).onlyEnforceIf(all);
+      for (int i = 0; i < counts.length; i++) {
+        if (packs[i] > 0) {
+          BoolVar some = model.newBoolVar("some of offer " + i);
+          model.addEquality(counts[i], 0).onlyEnforceIf(some.not());
+          model
+              .addLessOrEqual(bought, (need + packs[i] - 1) / divisor)
+              .onlyEnforceIf(new Literal[] {some, all.not()});
+        }
+      }
     }
 
     /** Shipping is paid when anything is bought there, unless the goods reach the threshold. */

@@ -32,11 +32,36 @@ public record PurchaseList(List<Need> needs, List<Offer> offers, List<Supplier> 
     }
   }
 
-  /** So much of a material, g, not negative. */
-  public record Need(String material, double amountG) {
-    /** Checks the range. */
+  /**
+   * So much of a material.
+   *
+   * @param material which
+   * @param amountG what must be covered, g, not negative
+   * @param keepsG the most that is used up before it goes off, g; infinite where it keeps. More is
+   *     bought only where no pack of it could be left out
+   */
+  public record Need(String material, double amountG, double keepsG) {
+    /** Checks the ranges. */
     public Need {
       Check.between("amount_g", amountG, 0, 1e8);
+      if (Double.isNaN(keepsG) || keepsG < 0) {
+        throw new OutOfRange(
+            "keeps_g", "what keeps is " + keepsG, "give 0 or more, or leave it out");
+      }
+    }
+
+    /** A need of something that keeps. */
+    public Need(String material, double amountG) {
+      this(material, amountG, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * What is to be bought of a material: what is wanted and the safety stock, less what is there
+     * and what is on order; nothing where that is enough.
+     */
+    public static Need net(
+        String material, double wantedG, double safetyG, double thereG, double keepsG) {
+      return new Need(material, Math.max(0, wantedG + safetyG - thereG), keepsG);
     }
   }
 
@@ -129,6 +154,17 @@ public record PurchaseList(List<Need> needs, List<Offer> offers, List<Supplier> 
     Map<String, Mass> sum = new LinkedHashMap<>();
     needs.forEach(n -> sum.merge(n.material(), Mass.ofGrams(n.amountG()), Mass::plus));
     return sum;
+  }
+
+  /**
+   * The most of a material that is used up before it goes off; empty where that is no limit. Where
+   * a material is needed twice the lesser limit counts.
+   */
+  public Optional<Mass> keeps(String material) {
+    return needs.stream()
+        .filter(n -> n.material().equals(material) && n.keepsG() < 1e8)
+        .map(n -> Mass.ofGrams(n.keepsG()))
+        .min(java.util.Comparator.naturalOrder());
   }
 
   /** What all offers of a material hold together. */

@@ -45,6 +45,48 @@ class PurchasingTest {
     assertThat(bought).isBetween(100, 199);
   }
 
+  /** The same with stock, orders under way, a safety stock and what goes off. */
+  @Test
+  void twoHundredPurchasesWithSafetyStockAndShelfLifeCostWhatTryingEveryPurchaseFinds() {
+    Random random = new Random(29);
+    int bought = 0;
+    int held = 0;
+    for (int round = 0; round < 200; round++) {
+      PurchaseList plain = someList(random);
+      List<Need> needs = new ArrayList<>();
+      for (Need need : plain.needs()) {
+        double safety = random.nextInt(400);
+        double there = random.nextInt(700);
+        double keeps = random.nextInt(4) == 0 ? Double.POSITIVE_INFINITY : random.nextInt(2500);
+        Need net = Need.net(need.material(), need.amountG(), safety, there, keeps);
+        assertThat(net.amountG()).isEqualTo(Math.max(0, need.amountG() + safety - there));
+        needs.add(net);
+      }
+      PurchaseList list = new PurchaseList(needs, plain.offers(), plain.suppliers());
+      Purchase found = purchasing.buy(list);
+      double cheapest = cheapest(list, 0, new int[list.offers().size()]);
+      if (found instanceof Bought purchase) {
+        assertThat(purchase.proven()).isTrue();
+        assertThat(purchase.cost()).as("round " + round).isCloseTo(cheapest, within(1e-9));
+        assertThat(cost(list, counts(list, purchase))).isCloseTo(purchase.cost(), within(1e-9));
+        bought++;
+        held += cheapest > cheapest(plainOf(list), 0, new int[list.offers().size()]) + 1e-9 ? 1 : 0;
+      } else {
+        assertThat(cheapest).as("round " + round).isInfinite();
+      }
+    }
+    assertThat(bought).isBetween(100, 199);
+    assertThat(held).as("purchases that what goes off makes dearer").isGreaterThan(3);
+  }
+
+  /** The same needs, of what keeps for ever. */
+  private static PurchaseList plainOf(PurchaseList list) {
+    return new PurchaseList(
+        list.needs().stream().map(n -> new Need(n.material(), n.amountG())).toList(),
+        list.offers(),
+        list.suppliers());
+  }
+
   private static PurchaseList someList(Random random) {
     List<Need> needs = new ArrayList<>();
     for (int i = 0; i < 1 + random.nextInt(2); i++) {
@@ -103,6 +145,9 @@ class PurchasingTest {
         grams.merge(offer.material(), counts[i] * offer.packG(), Double::sum);
       }
     }
+    if (list.needs().stream().anyMatch(n -> goesOff(list, counts, n))) {
+      return Double.POSITIVE_INFINITY;
+    }
     for (Need need : list.needs()) {
       grams.merge(need.material(), -need.amountG(), Double::sum);
     }
@@ -117,6 +162,47 @@ class PurchasingTest {
       }
     }
     return cost;
+  }
+
+  /** More than keeps, although one of its packs could have been left out. */
+  private static boolean goesOff(PurchaseList list, int[] counts, Need of) {
+    double needed = 0;
+    for (Need need : list.needs()) {
+      needed += need.material().equals(of.material()) ? need.amountG() : 0;
+    }
+    double bought = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < counts.length; i++) {
+      Offer offer = list.offers().get(i);
+      if (offer.material().equals(of.material()) && counts[i] > 0) {
+        bought += counts[i] * offer.packG();
+        least = Math.min(least, offer.packG());
+      }
+    }
+    return bought > of.keepsG() && bought - least >= needed;
+  }
+
+  @Test
+  void whatGoesOffIsNotBoughtForAPriceStep() {
+    // one pack covers the need at 30; from three packs each costs 8: 24, but two would go off
+    Offer scent =
+        new Offer("scent", "Harbour", 500, List.of(new PriceFrom(1, 30), new PriceFrom(3, 8)), 99);
+    List<Supplier> none = List.of();
+    PurchaseList keeps = new PurchaseList(List.of(new Need("scent", 400)), List.of(scent), none);
+    assertThat(((Bought) purchasing.buy(keeps)).packs()).containsExactly(new Packs(0, 3));
+    PurchaseList goesOff =
+        new PurchaseList(List.of(new Need("scent", 400, 900)), List.of(scent), none);
+    assertThat(((Bought) purchasing.buy(goesOff)).packs()).containsExactly(new Packs(0, 1));
+  }
+
+  @Test
+  void safetyStockIsBoughtBesideWhatIsWantedLessWhatIsThereAndOnOrder() {
+    // 1000 wanted and 300 for surprises, 200 there and on order: 1100, two packs of 750
+    Need need = Need.net("wax", 1000, 300, 200, Double.POSITIVE_INFINITY);
+    PurchaseList list =
+        new PurchaseList(List.of(need), List.of(new Offer("wax", "Quay", 750, 9, 99)), List.of());
+    assertThat(((Bought) purchasing.buy(list)).packs()).containsExactly(new Packs(0, 2));
+    assertThat(Need.net("wax", 100, 300, 1000, 0).amountG()).isZero();
   }
 
   @Test
