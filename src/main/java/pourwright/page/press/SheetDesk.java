@@ -140,6 +140,10 @@ final class SheetDesk {
       form.complain("text", e.sentence() + ": " + e.hint() + ".");
     }
     if (!form.value("step").equals("keep")) {
+      if (form.ok() && form.value("text").isBlank()) {
+        form.complain(
+            "text", "Nothing is there to be read. Paste section 3 or type one substance below.");
+      }
       if (form.ok()) {
         Show.page(http, "press/sheet.jte", page(material, form, read));
       } else {

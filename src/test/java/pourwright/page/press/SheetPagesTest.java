@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.Jsoup;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -12,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pourwright.page.BrowserTest;
 import pourwright.page.Server;
 import pourwright.page.TestStudio;
+import pourwright.page.Visitor;
 import pourwright.work.Drawers;
 
 /** A sheet from a table, the labels it changes, scents side by side: in a browser. */
@@ -92,6 +97,24 @@ class SheetPagesTest extends BrowserTest {
     page.locator("#ufi").fill("C23S-PQ2V-AMH9-VVRG");
     press(page, "Set it");
     assertThat(page.locator("#ufi-wrong").textContent()).contains("is not a UFI");
+  }
+
+  @Test
+  void anEmptySheetIsRefusedWithWhatIsMissing(@TempDir Path folder) {
+    PressStudio press = new PressStudio(folder);
+    Server server = TestStudio.open(press.desk, folder);
+    try {
+      Visitor visitor = new Visitor(server.port());
+      String sheet = "/press/sheet/scent-rain";
+      for (Map<String, String> sent : List.of(Map.of("step", "read"), Map.of("text", "  "))) {
+        HttpResponse<String> refused = visitor.post(sheet, sheet, sent);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(refused.body()).select("#text-wrong").text())
+            .contains("Paste section 3");
+      }
+    } finally {
+      server.close();
+    }
   }
 
   private static void fits(Page page) {
