@@ -65,7 +65,7 @@ public final class PlanCorner implements Corner {
     this.desk = desk;
     this.replan = new Replan(desk.studio());
     this.planner = planner;
-    this.words = new PlanWords(desk);
+    this.words = new PlanWords(desk.locale());
     this.classes = new ClassReader(desk);
     this.ahead = ahead;
   }

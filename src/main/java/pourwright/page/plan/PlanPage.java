@@ -35,14 +35,27 @@ public record PlanPage(
   public record Day(String day, List<Row> rows) {}
 
   /**
+   * One thing that is done, once or several times on end.
+   *
+   * @param time from the first to the last
+   * @param words what is done
+   * @param who hands or watch
+   * @param each every time of it, one at least
+   */
+  public record Row(String time, String words, String who, List<Once> each) {
+    /** Keeps its own copy. */
+    public Row {
+      each = List.copyOf(each);
+    }
+  }
+
+  /**
    * One step.
    *
    * @param key of the step
    * @param time from and to
-   * @param words what is done
-   * @param who hands or watch
    */
-  public record Row(String key, String time, String words, String who) {}
+  public record Once(String key, String time) {}
 
   /**
    * Moving a step by hand.
