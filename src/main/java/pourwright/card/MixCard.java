@@ -99,8 +99,8 @@ public record MixCard(
    * @param airFraction air in the fresh mix, of its volume
    */
   public record Losses(double wasteFraction, double residueG, double airFraction) {
-    /** House: one tenth more, 15 g in the bucket, 2 % air. */
-    public static final Losses HOUSE = new Losses(0.10, 15, 0.02);
+    /** House: one tenth more, 45 g in the bucket (it keeps 30 to 60 g), 2 % air. */
+    public static final Losses HOUSE = new Losses(0.10, 45, 0.02);
 
     /** Checks the range. */
     public Losses {

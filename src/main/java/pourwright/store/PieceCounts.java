@@ -90,6 +90,42 @@ final class PieceCounts {
         .forEach(e -> into.put(e.getKey(), e.getValue()));
   }
 
+  PieceBook.Fates fates(Collection<Long> casts) {
+    return handle
+        .createQuery(
+            """
+            SELECT COUNT(*) AS demolded,
+              COALESCE(SUM(w.poured), 0) AS poured,
+              COALESCE(SUM(CASE WHEN w.poured = 0 THEN w.spoiled ELSE 0 END), 0) AS before_wax,
+              COALESCE(SUM(CASE WHEN w.poured = 1 AND w.tested = 0 THEN w.spoiled ELSE 0 END), 0)
+                AS after_wax
+            FROM (SELECT
+                CASE WHEN EXISTS (SELECT 1 FROM piece_event e WHERE e.piece_id = n.piece_id
+                  AND e.step = 'POURED'
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id))
+                  THEN 1 ELSE 0 END AS poured,
+                CASE WHEN EXISTS (SELECT 1 FROM piece_event e WHERE e.piece_id = n.piece_id
+                  AND (e.step = 'SCRAPPED' OR e.grade IN ('SCRAP', 'PLANTER'))
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id))
+                  THEN 1 ELSE 0 END AS spoiled,
+                CASE WHEN EXISTS (SELECT 1 FROM piece_event e WHERE e.piece_id = n.piece_id
+                  AND e.step = 'TESTED'
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id))
+                  THEN 1 ELSE 0 END AS tested
+              FROM piece p JOIN piece_now n ON n.piece_id = p.id
+              WHERE p.made_in IN (<casts>)) w
+            """)
+        .bindList("casts", List.copyOf(casts))
+        .map(
+            (row, ctx) ->
+                new PieceBook.Fates(
+                    row.getInt("demolded"),
+                    row.getInt("poured"),
+                    row.getInt("before_wax"),
+                    row.getInt("after_wax")))
+        .one();
+  }
+
   List<PieceBook.Standing> standing(Collection<String> states) {
     if (states.isEmpty()) {
       return Collections.emptyList();

@@ -226,6 +226,11 @@ final class PieceSql implements PieceBook {
   }
 
   @Override
+  public Fates fates(Collection<Long> casts) {
+    return counted.fates(casts);
+  }
+
+  @Override
   public List<Standing> standing(Collection<String> states) {
     return counted.standing(states);
   }

@@ -54,6 +54,19 @@ public interface PieceBook {
   Map<String, Fared> fared(Collection<String> designs, int latest);
 
   /**
+   * What became of the vessels of some casts.
+   *
+   * @param demolded how many came out of the molds
+   * @param poured how many were poured as candles
+   * @param spoiledBefore how many were thrown away, or sorted out for no flame, without wax
+   * @param spoiledAfter how many were poured and then thrown away or sorted out, not for a test
+   */
+  record Fates(int demolded, int poured, int spoiledBefore, int spoiledAfter) {}
+
+  /** What became of the vessels of these casts, no more than a few hundred of them. */
+  Fates fates(Collection<Long> casts);
+
+  /**
    * Where a piece stands, in short.
    *
    * @param piece its number

@@ -64,13 +64,14 @@ public record PlanSettings(String week, String hot, String last, String shed, St
     return Check.between("spare", percent, 0, 100) / 100;
   }
 
-  /** House habits in her shed. */
+  /** House habits in her shed, with the losses that her own pieces tell. */
   static Habits habits(Books books) {
+    Habits hers = YieldReader.of(books).applied(Habits.HOUSE);
     String shed = of(books).shed();
     try {
-      return shed.isBlank() ? Habits.HOUSE : Habits.HOUSE.in(shed(Double.parseDouble(shed)));
+      return shed.isBlank() ? hers : hers.in(shed(Double.parseDouble(shed)));
     } catch (NumberFormatException | OutOfRange e) {
-      return Habits.HOUSE;
+      return hers;
     }
   }
 

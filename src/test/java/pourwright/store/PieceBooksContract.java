@@ -162,4 +162,24 @@ abstract class PieceBooksContract extends LotBooksContract {
     assertThat(reason(studio.undo.run(act(), undo.deed().id())))
         .isEqualTo(Reason.LATER_DEEDS_STAND_ON_IT);
   }
+
+  @Test
+  void whatBecameOfTheVesselsOfACastIsCountedAndAnUndoTakesItBack() {
+    bench.lot("grey-powder", "P-1", 5000);
+    List<Piece> vessels = dryVessels(4);
+    long cast = vessels.get(0).madeIn();
+    assertThat(see(b -> b.pieces().fates(List.of(cast))).it())
+        .isEqualTo(new PieceBook.Fates(4, 0, 0, 0));
+    studio.advancePieces.run(
+        act(), AdvancePieces.Request.of(ids(vessels.subList(0, 1)), PieceStep.SCRAPPED));
+    studio.advancePieces.run(
+        act(),
+        new AdvancePieces.Request(
+            ids(vessels.subList(1, 2)), PieceStep.GRADED, Grade.PLANTER, null));
+    assertThat(see(b -> b.pieces().fates(List.of(cast))).it())
+        .isEqualTo(new PieceBook.Fates(4, 0, 2, 0));
+    studio.undo.run(act(), studio.history(null, 1).items().get(0).id());
+    assertThat(see(b -> b.pieces().fates(List.of(cast))).it())
+        .isEqualTo(new PieceBook.Fates(4, 0, 1, 0));
+  }
 }

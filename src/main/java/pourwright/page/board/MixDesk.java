@@ -80,7 +80,8 @@ final class MixDesk implements CardDesk<MixCard> {
         EntryGroup.of(
             "What is mixed but not cast",
             Entry.number("waste", "Waste, 0.10 for a tenth more", ""),
-            Entry.number("residue", "What stays in the bucket", "g"),
+            Entry.number("residue", "What stays in the bucket", "g")
+                .hint("House: a bucket keeps 30 to 60 g, whatever the batch."),
             Entry.number("air", "Air, 0.02 for 2 %", "")),
         EntryGroup.of(
             "Times at 20 °C",

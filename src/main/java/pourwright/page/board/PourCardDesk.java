@@ -105,7 +105,8 @@ final class PourCardDesk implements CardDesk<PourCard> {
                 .hint("Left out, the longer end of the typical rest counts.")
                 .mayBeLeftOut(),
             Entry.number("waste", "Waste, 0.03 for 3 % more", ""),
-            Entry.number("residue", "What stays in the pitcher", "g"),
+            Entry.number("residue", "What stays in the pitcher", "g")
+                .hint("House: a pitcher keeps 5 to 15 g, whatever the batch."),
             Entry.area("note", "Note", "")));
   }
 

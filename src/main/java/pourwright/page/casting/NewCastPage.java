@@ -9,5 +9,6 @@ import pourwright.page.Form;
  * @param form what was entered
  * @param mixes mix cards by code
  * @param vessels vessels by code, with an empty choice
+ * @param losses how many to cast so that a dozen is good
  */
-public record NewCastPage(Form form, Map<String, String> mixes, Map<String, String> vessels) {}
+public record NewCastPage(Form form, Map<String, String> mixes, Map<String, String> vessels, String losses) {}

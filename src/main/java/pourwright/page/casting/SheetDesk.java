@@ -19,6 +19,7 @@ import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
 import pourwright.quantity.Counted;
+import pourwright.page.plan.LossWords;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.work.Act;
@@ -26,11 +27,13 @@ import pourwright.work.CastSheet;
 import pourwright.work.CastWalk;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
+import pourwright.work.YieldReader;
 
 /** What is to be cast, the mix sheet for it, and the beginning of the cast. */
 final class SheetDesk {
   private static final String NEW = "casting/new.jte";
   private static final int ROWS = 3;
+  private static final int DOZEN = 12;
   private static final List<String> ASKED =
       List.of(
           "mix", "vessel1", "count1", "vessel2", "count2", "vessel3", "count3", "water_c", "room_c",
@@ -67,7 +70,8 @@ final class SheetDesk {
     Map<String, String> vessels = new LinkedHashMap<>();
     vessels.put("", "none");
     book.all(Vessel.class).forEach(v -> vessels.put(v.code(), v.name()));
-    return new NewCastPage(form, mixes, vessels);
+    String losses = LossWords.cast(desk.studio().look(YieldReader::of), DOZEN) + ".";
+    return new NewCastPage(form, mixes, vessels, losses);
   }
 
   private void showSheet(Context http) {

@@ -24,6 +24,7 @@ import pourwright.stock.Purchasing;
 import pourwright.work.MaterialUse;
 import pourwright.work.Replan;
 import pourwright.work.WorkPlan;
+import pourwright.work.YieldReader;
 
 /** What is short, the cheapest way to buy it, and when each material is to be ordered again. */
 public final class BuyDesk implements Corner {
@@ -47,8 +48,11 @@ public final class BuyDesk implements Corner {
 
   private void show(Context http) {
     Form form;
+    List<String> losses = List.of();
     try {
-      SortedMap<String, Double> needs = shortOf();
+      WorkPlan plan = amounts();
+      losses = LossWords.of(plan, desk.studio().look(YieldReader::of));
+      SortedMap<String, Double> needs = shortOf(plan);
       form =
           Form.startingFrom(
               Map.of(
@@ -59,7 +63,7 @@ public final class BuyDesk implements Corner {
       form = Form.blank();
       form.complain("needs", e.sentence() + ": " + e.hint() + ".");
     }
-    Show.page(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of()));
+    Show.page(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), losses));
   }
 
   private static <T> String lines(Iterable<T> all, Function<T, String> words) {
@@ -79,15 +83,8 @@ public final class BuyDesk implements Corner {
   }
 
   /** What the open orders want and no lot gives, in each material's usual unit. */
-  private SortedMap<String, Double> shortOf() {
+  private static SortedMap<String, Double> shortOf(WorkPlan plan) {
     SortedMap<String, Double> needs = new TreeMap<>();
-    Planner amountsOnly = (problem, effort) -> new Planner.NotFound(List.of());
-    WorkPlan plan =
-        desk.studio()
-            .look(
-                books ->
-                    WorkPlan.of(
-                        books, Replan.openLines(books), desk.now(), desk.zone(), amountsOnly));
     plan.make()
         .shortages()
         .forEach(
@@ -96,6 +93,15 @@ public final class BuyDesk implements Corner {
               needs.put(code, material.unit().fromSmall(units));
             });
     return needs;
+  }
+
+  /** What the open orders want, worked out for its amounts alone. */
+  private WorkPlan amounts() {
+    Planner amountsOnly = (problem, effort) -> new Planner.NotFound(List.of());
+    return desk.studio()
+        .look(
+            books ->
+                WorkPlan.of(books, Replan.openLines(books), desk.now(), desk.zone(), amountsOnly));
   }
 
   private List<PurchaseList.Offer> packs(Map<String, Double> needs) {
@@ -155,7 +161,7 @@ public final class BuyDesk implements Corner {
       form.complain("needs", "Nothing is needed: write one line for each material.");
     }
     if (!form.ok()) {
-      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of()));
+      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), List.of()));
       return;
     }
     try {
@@ -163,7 +169,7 @@ public final class BuyDesk implements Corner {
       Show.page(http, TEMPLATE, answer(form, list, purchasing.buy(list)));
     } catch (OutOfRange e) {
       form.complain("postage", e.sentence() + ": " + e.hint() + ".");
-      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of()));
+      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), List.of()));
     }
   }
 
@@ -177,7 +183,7 @@ public final class BuyDesk implements Corner {
               + " is needed and "
               + number(none.offeredG())
               + " is offered. Add a line for a pack of it.";
-      return new BuyPage(form, rows(), sentence, List.of(), List.of());
+      return new BuyPage(form, rows(), sentence, List.of(), List.of(), List.of());
     }
     Purchase.Bought bought = (Purchase.Bought) purchase;
     List<String> packs = new ArrayList<>();
@@ -202,7 +208,7 @@ public final class BuyDesk implements Corner {
             + ", of it postage "
             + number(bought.shipping())
             + (bought.proven() ? "; nothing is cheaper." : "; whether it can be cheaper is open.");
-    return new BuyPage(form, rows(), lead, packs, doubts(amounts, list));
+    return new BuyPage(form, rows(), lead, packs, doubts(amounts, list), List.of());
   }
 
   /** What would go off before it is used up, by the use of the last months. */

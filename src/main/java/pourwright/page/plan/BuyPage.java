@@ -11,14 +11,17 @@ import pourwright.page.Form;
  * @param lead the purchase in one sentence; empty before it was asked for
  * @param packs what to buy, line by line
  * @param doubts what speaks against it
+ * @param losses how many are begun so that what is ordered is good
  */
 public record BuyPage(
-    Form form, List<Row> rows, String lead, List<String> packs, List<String> doubts) {
+    Form form, List<Row> rows, String lead, List<String> packs, List<String> doubts,
+    List<String> losses) {
   /** Keeps its own copies. */
   public BuyPage {
     rows = List.copyOf(rows);
     packs = List.copyOf(packs);
     doubts = List.copyOf(doubts);
+    losses = List.copyOf(losses);
   }
 
   /** One material. */
