@@ -21,8 +21,7 @@ public record OwnYield(Step demolded, Step finished, Step poured) {
   private static final double REJECT_MOST = 0.9;
 
   /** Nothing known: the house's shares. */
-  public static final OwnYield NONE =
-      new OwnYield(new Step(0, 0), new Step(0, 0), new Step(0, 0));
+  public static final OwnYield NONE = new OwnYield(new Step(0, 0), new Step(0, 0), new Step(0, 0));
 
   /**
    * What went through a step.
@@ -100,5 +99,4 @@ public record OwnYield(Step demolded, Step finished, Step poured) {
   private static double reject(double share) {
     return Math.min(REJECT_MOST, 1 - share);
   }
-
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import pourwright.card.MixCard;
 import pourwright.card.ResolvedMix;
+import pourwright.card.Scales;
 import pourwright.card.Vessel;
 import pourwright.material.Material;
 import pourwright.material.MaterialKind;
@@ -165,7 +166,15 @@ final class MixCards {
 
   private double warnings(CastJob cast, double top) {
     double y = top;
-    for (String warning : cast.warnings()) {
+    List<String> said = new ArrayList<>(cast.warnings());
+    Scales scales = Scales.of(plan.book());
+    MixCard card = plan.book().mix(cast.mix());
+    for (Material part : card.resolve(plan.book().materials()).parts()) {
+      scales
+          .tooFine(cast.needs().get(part.code()))
+          .ifPresent(fine -> said.add(part.name() + ": " + fine.sentence()));
+    }
+    for (String warning : said) {
       y = ink.wrapped(Leaf.LEFT + 4, y, 98, warning, new Pen(7.5, false, Ink.EMBER));
     }
     return y;

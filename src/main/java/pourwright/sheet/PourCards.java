@@ -5,6 +5,7 @@ import java.util.List;
 import pourwright.card.CandleDesign;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedPour;
+import pourwright.card.Scales;
 import pourwright.card.Vessel;
 import pourwright.plan.Plan;
 import pourwright.plan.PourJob;
@@ -83,6 +84,21 @@ final class PourCards {
     ink.line(Leaf.LEFT + 10, y - 7.5, Leaf.LEFT + 100, y - 7.5, 0.2, Ink.DUST);
     ink.right(Leaf.LEFT + 50, y - 2.6, Figures.grams(job.totalG()), Pen.STRONG);
     ink.text(Leaf.LEFT + 52, y - 2.6, "g in the pitcher", Pen.SMALL);
+    Scales scales = Scales.of(plan.book());
+    double under = y + 2;
+    for (List<ResolvedPour.Share> part : List.of(pour.extras(), pour.fragrances())) {
+      for (ResolvedPour.Share share : part) {
+        String name = share.material().name();
+        String fine =
+            scales
+                .tooFine(job.needs().get(share.material().code()))
+                .map(f -> name + ": " + f.sentence())
+                .orElse("");
+        if (!fine.isEmpty()) {
+          under = ink.wrapped(Leaf.LEFT + 4, under, 98, fine, new Pen(7.5, false, Ink.EMBER));
+        }
+      }
+    }
   }
 
   private void windows(PourCard card, PourJob job, double top) {

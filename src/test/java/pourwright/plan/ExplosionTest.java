@@ -164,7 +164,7 @@ class ExplosionTest {
       double solid = grey ? 1 / 2.95 + 0.015 / 5.0 : 1 / 3.10 + 1.2 / 2.70;
       double powder = ml * 0.98 / (solid + ratio / water);
       double lean = powder * (1 + (grey ? 0.015 : 1.2) + ratio);
-      double factor = 1.10 + 15 / lean;
+      double factor = 1.10 + 45 / lean;
       add(sum, grey ? "rapid-grey" : "white-portland", powder * factor);
       add(sum, grey ? "black-oxide" : "marble-flour", powder * factor * (grey ? 0.015 : 1.2));
       assertThat(cast.waterG()).isCloseTo(powder * factor * ratio, within(0.1));

@@ -83,8 +83,10 @@ public record CastPage(
    * @param figure the amount, digits only
    * @param unit of it
    * @param isMost whether it is only the most, so that the amount is asked for
+   * @param scale which scale it takes, where it is too fine for the coarsest; or an empty string
    */
-  public record Weigh(String field, String name, String figure, String unit, boolean isMost) {}
+  public record Weigh(
+      String field, String name, String figure, String unit, boolean isMost, String scale) {}
 
   /**
    * Castings of a vessel that come out of their molds.

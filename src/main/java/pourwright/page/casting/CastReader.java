@@ -14,6 +14,7 @@ import pourwright.batch.PlannedAmount;
 import pourwright.batch.PlannedStep;
 import pourwright.batch.RecordedStep;
 import pourwright.card.CardBook;
+import pourwright.card.Scales;
 import pourwright.card.Vessel;
 import pourwright.material.Material;
 import pourwright.material.UnitKind;
@@ -152,6 +153,7 @@ final class CastReader {
   private CastPage.Step step(Books books, Batch batch, CardBook book, PlannedStep step) {
     List<PlannedStep> all = batch.plan().steps();
     List<CastPage.Weigh> weighs = new ArrayList<>();
+    Scales scales = Scales.of(book);
     for (PlannedAmount amount : step.amounts()) {
       boolean mass = amount.amount().kind() == UnitKind.MASS && !desk.units().metric();
       double usual = amount.amount().inUsualUnit();
@@ -162,7 +164,10 @@ final class CastReader {
               materialName(book, amount.material()),
               figure,
               mass ? desk.units().mass() : amount.amount().usualUnit(),
-              step.key().equals(CastWalk.RANGE_WATER)));
+              step.key().equals(CastWalk.RANGE_WATER),
+              amount.amount().kind() == UnitKind.MASS
+                  ? scales.tooFine(usual).map(Scales.TooFine::sentence).orElse("")
+                  : ""));
     }
     return new CastPage.Step(
         step.key(),

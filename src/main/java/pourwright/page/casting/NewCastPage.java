@@ -11,4 +11,5 @@ import pourwright.page.Form;
  * @param vessels vessels by code, with an empty choice
  * @param losses how many to cast so that a dozen is good
  */
-public record NewCastPage(Form form, Map<String, String> mixes, Map<String, String> vessels, String losses) {}
+public record NewCastPage(
+    Form form, Map<String, String> mixes, Map<String, String> vessels, String losses) {}

@@ -11,6 +11,7 @@ import pourwright.batch.Batch;
 import pourwright.batch.BatchPlan;
 import pourwright.card.CardBook;
 import pourwright.card.MixCard;
+import pourwright.card.Scales;
 import pourwright.card.Vessel;
 import pourwright.cast.MixSplit;
 import pourwright.page.Desk;
@@ -18,8 +19,8 @@ import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
 import pourwright.page.board.Lengths;
-import pourwright.quantity.Counted;
 import pourwright.page.plan.LossWords;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.quantity.Sourced;
 import pourwright.work.Act;
@@ -166,6 +167,12 @@ final class SheetDesk {
 
   private List<String> warnings(CastSheet sheet) {
     List<String> warnings = new ArrayList<>(sheet.warnings());
+    Scales scales = Scales.of(desk.studio().look(Drawers::book));
+    for (CastSheet.Line line : sheet.lines()) {
+      scales
+          .tooFine(line.grams(), sheet.ask().stepG())
+          .ifPresent(fine -> warnings.add(line.name() + ": " + fine.sentence()));
+    }
     MixSplit split = sheet.split();
     if (split == null) {
       warnings.add(

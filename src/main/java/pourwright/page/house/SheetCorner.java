@@ -16,6 +16,7 @@ import pourwright.batch.BatchKind;
 import pourwright.batch.PlannedAmount;
 import pourwright.batch.PlannedStep;
 import pourwright.batch.RecordedStep;
+import pourwright.card.Scales;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -26,6 +27,7 @@ import pourwright.quantity.Counted;
 import pourwright.stock.Amount;
 import pourwright.work.Act;
 import pourwright.work.CastSheet;
+import pourwright.work.Drawers;
 import pourwright.work.Outcome;
 import pourwright.work.PaperPrinter;
 import pourwright.work.PaperSheet;
@@ -174,7 +176,7 @@ public final class SheetCorner implements Corner {
     return material.equals(CastSheet.WATER)
         ? "Water"
         : desk.studio()
-            .look(books -> pourwright.work.Drawers.material(books, material))
+            .look(books -> Drawers.material(books, material))
             .map(pourwright.material.Material::name)
             .orElse(material);
   }
@@ -282,10 +284,20 @@ public final class SheetCorner implements Corner {
   private void print(Context http) {
     Batch batch = batch(http);
     List<List<String>> rows = new ArrayList<>();
+    Scales scales = Scales.of(desk.studio().look(Drawers::book));
     for (PlannedStep step : batch.plan().steps()) {
       List<String> amounts = new ArrayList<>();
       for (PlannedAmount amount : step.amounts()) {
-        amounts.add(name(amount.material()) + " " + figure(amount.amount()) + " " + unit(amount));
+        boolean mass = amount.amount().usualUnit().equals("g");
+        String fine =
+            mass
+                ? scales
+                    .tooFine(amount.amount().inUsualUnit())
+                    .map(f -> " (" + f.sentence() + ")")
+                    .orElse("")
+                : "";
+        amounts.add(
+            name(amount.material()) + " " + figure(amount.amount()) + " " + unit(amount) + fine);
       }
       rows.add(
           List.of(

@@ -14,7 +14,11 @@ import pourwright.page.Form;
  * @param losses how many are begun so that what is ordered is good
  */
 public record BuyPage(
-    Form form, List<Row> rows, String lead, List<String> packs, List<String> doubts,
+    Form form,
+    List<Row> rows,
+    String lead,
+    List<String> packs,
+    List<String> doubts,
     List<String> losses) {
   /** Keeps its own copies. */
   public BuyPage {

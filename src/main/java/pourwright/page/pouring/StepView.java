@@ -12,6 +12,7 @@ import pourwright.batch.PlannedStep;
 import pourwright.card.Instrument;
 import pourwright.card.PourCard;
 import pourwright.card.ResolvedCandle;
+import pourwright.card.Scales;
 import pourwright.page.Desk;
 import pourwright.page.Units;
 import pourwright.page.pouring.PourPage.Ask;
@@ -50,14 +51,22 @@ final class StepView {
     List<PlannedStep> all = watch.batch().plan().steps();
     double scaleG = scaleG(books);
     List<Weighing> weighs = new ArrayList<>();
+    List<String> hints = new ArrayList<>(HintView.of(watch, next, scaleG));
+    Scales scales = Scales.of(Drawers.book(books));
     for (PlannedAmount amount : next.amounts()) {
-      weighs.add(weighing(books, watch, next, amount, scaleG));
+      Weighing weighing = weighing(books, watch, next, amount, scaleG);
+      weighs.add(weighing);
+      if (amount.amount().usualUnit().equals("g")) {
+        scales
+            .tooFine(amount.amount().inUsualUnit())
+            .ifPresent(fine -> hints.add(weighing.name() + ": " + fine.sentence()));
+      }
     }
     return new StepCard(
         next.key(),
         "Step " + (all.indexOf(next) + 1) + " of " + all.size(),
         next.sentence(),
-        HintView.of(watch, next, scaleG),
+        hints,
         next.key().equals("tab") ? templates(watch) : List.of(),
         weighs,
         asks(books, watch, next),
@@ -67,11 +76,8 @@ final class StepView {
 
   /** The finest step of her scales, in g; 0 where none is written down. */
   private static double scaleG(Books books) {
-    return Drawers.book(books).all(Instrument.class).stream()
-        .filter(i -> i.measures().equals("mass") && i.unit().equals("g"))
-        .mapToDouble(Instrument::resolution)
-        .min()
-        .orElse(0);
+    List<Instrument> scales = Scales.of(Drawers.book(books)).coarseToFine();
+    return scales.isEmpty() ? 0 : scales.get(scales.size() - 1).resolution();
   }
 
   private Weighing weighing(
