@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import pourwright.batch.Batch;
@@ -32,6 +31,7 @@ final class DemoMaking {
   private final DemoHistory history;
   private final DemoStock stock;
   private final CardBook book;
+  private final DemoLots lots;
   private final Map<String, Deque<Long>> tight = new HashMap<>();
   private final Map<String, Deque<Long>> shelf = new HashMap<>();
   private final Map<String, Deque<Long>> waiting = new HashMap<>();
@@ -44,6 +44,7 @@ final class DemoMaking {
     this.history = history;
     this.stock = stock;
     this.book = book;
+    this.lots = new DemoLots(history);
   }
 
   /** Finished candles of a design, oldest first. */
@@ -52,23 +53,34 @@ final class DemoMaking {
   }
 
   /**
-   * How many finished candles may be sold, as far as they are asked for; what is held is set by.
+   * How many finished candles may be sold, as far as they are asked for; these stand first then.
+   * What is held is set by, what waits for the check burn of a lot stands behind.
    */
   int free(String design, int wanted) {
     Deque<Long> shelf = shelf(design);
-    if (history.studio().look(books -> books.holds().standing()).isEmpty()) {
-      return shelf.size();
-    }
-    int free = 0;
-    for (Iterator<Long> pieces = shelf.iterator(); pieces.hasNext() && free < wanted; ) {
-      long piece = pieces.next();
-      if (history.studio().look(books -> books.holds().stopping(piece)).isEmpty()) {
-        free++;
-      } else {
-        pieces.remove();
+    boolean holds = !history.studio().look(books -> books.holds().standing()).isEmpty();
+    List<Long> free = new ArrayList<>();
+    List<Long> waits = new ArrayList<>();
+    while (!shelf.isEmpty() && free.size() < wanted) {
+      long piece = shelf.removeFirst();
+      if (!lots.areBurnt(piece)) {
+        waits.add(piece);
+      } else if (!holds
+          || history.studio().look(books -> books.holds().stopping(piece)).isEmpty()) {
+        free.add(piece);
       }
     }
-    return free;
+    for (List<Long> back : List.of(waits, free)) {
+      for (int i = back.size() - 1; i >= 0; i--) {
+        shelf.addFirst(back.get(i));
+      }
+    }
+    return free.size();
+  }
+
+  /** What of the lots has been burnt. */
+  DemoLots lots() {
+    return lots;
   }
 
   /** Vessels that may be poured into. */

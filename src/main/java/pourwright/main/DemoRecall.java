@@ -94,7 +94,7 @@ final class DemoRecall {
     Map<Long, CandleDesign> found = new LinkedHashMap<>();
     for (CandleDesign design : designs) {
       for (long piece : making.shelf(design.code())) {
-        if (shop.maySell(design.code())
+        if (shop.maySell(design.code(), piece)
             && reached.nodes().contains(new Trace.Node(Trace.Kind.PIECE, piece))) {
           found.put(piece, design);
         }

@@ -227,6 +227,11 @@ final class DemoShop {
     return proved.test(design);
   }
 
+  /** The same for one piece: its lots have had their check burn. */
+  boolean maySell(String design, long piece) {
+    return maySell(design) && making.lots().areBurnt(piece);
+  }
+
   /** One piece, chosen, goes to a buyer who is known by name. */
   void sellTo(String customer, String design, long piece) {
     String no = "U" + number++;

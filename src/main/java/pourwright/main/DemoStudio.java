@@ -266,7 +266,7 @@ final class DemoStudio {
 
   /**
    * Burns what is to be sold first; then one candle of each design well before its check burn is
-   * due; else one that she is curious about.
+   * due, and one of every new lot; else one that she is curious about.
    */
   private void testOne() {
     for (CandleDesign design : designs) {
@@ -283,6 +283,11 @@ final class DemoStudio {
                 tests.check(candle);
               }
             });
+    for (CandleDesign sold : designs) {
+      if (tests.proved(sold.code())) {
+        tests.checkLots(sold.code());
+      }
+    }
     CandleDesign design = designs.get(history.random().nextInt(designs.size()));
     boolean again = history.size().busy() || history.random().nextInt(8) == 0;
     if (again && tested.contains(design.code())) {

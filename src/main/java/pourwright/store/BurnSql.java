@@ -3,11 +3,13 @@ package pourwright.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -147,6 +149,27 @@ final class BurnSql implements BurnBook {
             """)
         .mapTo(Long.class)
         .list();
+  }
+
+  @Override
+  public Set<Long> weighedIntoPassed(Collection<Long> lots) {
+    return lots.isEmpty()
+        ? Set.of()
+        : handle
+            .createQuery(
+                """
+                SELECT m.lot_id FROM burn_sample s
+                JOIN burn_test_close k ON k.test_id = s.test_id AND k.verdict = 'pass'
+                JOIN piece_event e ON e.piece_id = s.piece_id
+                JOIN movement m ON m.batch_id = e.batch_id AND m.lot_id IN (<lots>)
+                WHERE NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = s.deed_id)
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = k.deed_id)
+                  AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = e.deed_id)
+                GROUP BY m.lot_id, m.batch_id, e.id, s.id, k.deed_id HAVING SUM(m.units) < 0
+                """)
+            .bindList("lots", lots)
+            .mapTo(Long.class)
+            .set();
   }
 
   @Override

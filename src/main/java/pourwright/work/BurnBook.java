@@ -1,9 +1,11 @@
 package pourwright.work;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Burn tests, their samples, cycles and readings, and proofs for sale. */
@@ -23,6 +25,12 @@ public interface BurnBook {
 
   /** Pieces that were samples of tests closed as passed. */
   List<Long> passedPieces();
+
+  /**
+   * Those of some lots that were weighed into the very batch of a sample of a passed test. A lot
+   * that came into one by a carried rest is not among them: the trace knows it.
+   */
+  Set<Long> weighedIntoPassed(Collection<Long> lots);
 
   /**
    * The pours of each candle, by the numbers of their batches and the oldest first, that came after

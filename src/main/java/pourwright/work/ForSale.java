@@ -13,19 +13,26 @@ import pourwright.batch.Piece;
 import pourwright.batch.PieceState;
 
 /**
- * Whether candles may be picked for an order, packed for a market or sold: only where a word for
- * sale stands behind what they were really made of, and no check burn is overdue. The word may be
- * limited; a word that was taken back lets nothing out. Vessels without wax are not asked about.
+ * Whether candles may be labelled for sale, picked for an order, packed for a market, left with a
+ * shop, sold or sent: only where a word for sale stands behind what they were really made of, no
+ * check burn is overdue, and every lot of wax, oil and wick in them was burnt once. The label and
+ * every way out ask {@link #against}. The word may be limited; a word that was taken back lets
+ * nothing out. Vessels without wax are not asked about.
  *
- * <p>That a new lot waits for its check burn is held by the label: without one it cannot be sold.
+ * <p>Nobody signs past it: what lifts a lot's hold is its check burn.
  */
 final class ForSale {
   private final Books books;
   private final ProvedCandle proved;
 
   ForSale(Books books) {
+    this(books, new ProvedCandle(books, Drawers.materials(books)));
+  }
+
+  /** With what was read of the proof already. */
+  ForSale(Books books, ProvedCandle proved) {
     this.books = books;
-    this.proved = new ProvedCandle(books, Drawers.materials(books));
+    this.proved = proved;
   }
 
   /** A refusal where one of these pieces may not be sold as a candle, else null. */
@@ -57,27 +64,47 @@ final class ForSale {
   }
 
   private Set<String> not(String candle, List<Piece> pieces) {
-    Set<String> not = new LinkedHashSet<>();
     Optional<CandleCards> now = CandleCards.now(books, candle);
     if (now.isPresent()) {
       List<Long> ids = pieces.stream().map(Piece::id).toList();
-      proved.made(now.get(), ids).forEach(made -> not.addAll(proved.against(made)));
-    } else {
-      int version =
-          books.cards().current(Drawers.CANDLE, candle).map(CardVersion::version).orElse(1);
-      Optional<BurnTest.Proof> word = proved.word(candle, version);
-      if (word.isEmpty()) {
-        not.add("no word stands behind it");
-      } else if (!word.get().proved()) {
-        not.add("the word on it was taken back");
-      }
+      return against(candle, proved.made(now.get(), ids), pieces);
     }
-    new Proving(books).overdue(candle, pours(pieces)).ifPresent(not::add);
+    Set<String> not = new LinkedHashSet<>();
+    int version = books.cards().current(Drawers.CANDLE, candle).map(CardVersion::version).orElse(1);
+    Optional<BurnTest.Proof> word = proved.word(candle, version);
+    if (word.isEmpty()) {
+      not.add("no word stands behind it");
+    } else if (!word.get().proved()) {
+      not.add("the word on it was taken back");
+    }
+    not.addAll(checkBurns(candle, pieces));
     return not;
   }
 
+  /**
+   * What stands against selling a candle, in words; empty where nothing does.
+   *
+   * @param made the cards by which the pieces were really made, those of today for a design alone
+   * @param pieces what is to be sold, or none for the design alone with all its pours
+   */
+  Set<String> against(String candle, List<CandleCards> made, Collection<Piece> pieces) {
+    Set<String> not = new LinkedHashSet<>();
+    made.forEach(m -> not.addAll(proved.against(m)));
+    not.addAll(checkBurns(candle, pieces));
+    return not;
+  }
+
+  /** The check burns that these wait for: one of every so many pours, one of every new lot. */
+  private List<String> checkBurns(String candle, Collection<Piece> pieces) {
+    Proving proving = new Proving(books);
+    List<String> waits = new ArrayList<>();
+    proving.overdue(candle, pieces.isEmpty() ? null : pours(pieces)).ifPresent(waits::add);
+    waits.addAll(proving.freshLotsOf(pieces.stream().map(Piece::id).toList()));
+    return waits;
+  }
+
   /** The pours that candles came out of. */
-  static Set<Long> pours(Collection<Piece> pieces) {
+  private static Set<Long> pours(Collection<Piece> pieces) {
     Set<Long> pours = new LinkedHashSet<>();
     for (Piece piece : pieces) {
       PieceState state = piece.state();

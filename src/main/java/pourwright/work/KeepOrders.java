@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import pourwright.order.ImportChanges;
 import pourwright.order.Order;
 import pourwright.order.OrderLine;
@@ -88,9 +89,9 @@ public final class KeepOrders {
           }
           Order now = order.get();
           if (state == OrderState.PICKED || state == OrderState.SENT) {
-            Outcome<Order> held = held(turn, number);
-            if (held != null) {
-              return held;
+            Outcome<Order> stays = stays(turn, number);
+            if (stays != null) {
+              return stays;
             }
           }
           Deed deed = turn.deed(new Subject(Subject.Kind.ORDER, number));
@@ -102,13 +103,23 @@ public final class KeepOrders {
         KeepOrders::again);
   }
 
-  /** A piece that was picked before the hold came does not leave either. */
-  private static @org.jspecify.annotations.Nullable Outcome<Order> held(Turn turn, String number) {
+  /** What was picked before the hold came, or before the word was taken back, stays here too. */
+  private static @Nullable Outcome<Order> stays(Turn turn, String number) {
+    List<Long> picked = turn.books().recalls().pickedFor(number);
+    Outcome<Order> held = held(turn, picked);
+    return held != null
+        ? held
+        : ForSale.refusal(
+            turn.books(),
+            picked.stream().flatMap(id -> turn.books().pieces().piece(id).stream()).toList());
+  }
+
+  private static @Nullable Outcome<Order> held(Turn turn, List<Long> picked) {
     if (turn.books().holds().standing().isEmpty()) {
       return null;
     }
-    for (long id : turn.books().recalls().pickedFor(number)) {
-      java.util.List<Hold> holds = turn.books().holds().stopping(id);
+    for (long id : picked) {
+      List<Hold> holds = turn.books().holds().stopping(id);
       if (!holds.isEmpty()) {
         String mark =
             turn.books().pieces().piece(id).map(p -> p.mark().text()).orElse("piece " + id);

@@ -86,17 +86,10 @@ public final class LabelReader {
     if (mark != null && pieces.isEmpty()) {
       missing.add("pieces with the mark " + mark.text() + ": none is in the books");
     }
-    Set<String> notProved = new LinkedHashSet<>();
-    made.forEach(m -> notProved.addAll(proved.against(m)));
-    Proving proving = new Proving(books);
-    proving
-        .overdue(code, pieces.isEmpty() ? null : ForSale.pours(pieces))
-        .ifPresent(notProved::add);
-    notProved.addAll(proving.freshLotsOf(pieces.stream().map(Piece::id).toList()));
     SaleGate gate =
         new SaleGate(
             missing,
-            List.copyOf(notProved),
+            List.copyOf(new ForSale(books, proved).against(code, made, pieces)),
             waits(pieces, code),
             holds(made, pieces),
             found.stops());

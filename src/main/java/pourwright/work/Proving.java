@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -199,22 +200,25 @@ public final class Proving {
   }
 
   /** Lots that these pieces were made of and no passed test has burnt yet, in words. */
-  List<String> freshLotsOf(List<Long> pieces) {
+  public List<String> freshLotsOf(List<Long> pieces) {
     if (pieces.isEmpty()) {
       return List.of();
     }
-    Set<Long> burnt = null;
-    List<String> fresh = new ArrayList<>();
+    Map<Long, Lot> open = new LinkedHashMap<>();
     for (long id : lotsOf(pieces)) {
-      Optional<Lot> lot = books.lots().shelf(id).map(Shelf::lot).filter(this::isChecked);
-      if (lot.isPresent()) {
-        burnt = burnt == null ? burntLots() : burnt;
-        if (!burnt.contains(id)) {
-          fresh.add(words(lot.get()));
-        }
-      }
+      books
+          .lots()
+          .shelf(id)
+          .map(Shelf::lot)
+          .filter(this::isChecked)
+          .ifPresent(lot -> open.put(id, lot));
     }
-    return fresh;
+    // nearly always enough; the whole walk is asked for the rest
+    open.keySet().removeAll(books.burns().weighedIntoPassed(List.copyOf(open.keySet())));
+    if (!open.isEmpty()) {
+      open.keySet().removeAll(burntLots());
+    }
+    return open.values().stream().map(Proving::words).toList();
   }
 
   private boolean isChecked(Lot lot) {

@@ -32,7 +32,6 @@ import pourwright.work.LabelReader;
 import pourwright.work.Outcome;
 import pourwright.work.Reason;
 import pourwright.work.RecordAfterSale;
-import pourwright.work.Signed;
 import pourwright.work.Studio;
 import pourwright.work.WorkPlan;
 
@@ -61,7 +60,7 @@ class AfterSaleTest extends BrowserTest {
     List<Piece> made =
         workshop.candles(
             candle, "soft-a", workshop.vessels(candle.split("-", 2)[0], count), scent, 10);
-    Signed.forSale(studio, candle);
+    workshop.prove(candle, "soft-a", scent, 10);
     return made;
   }
 
@@ -175,7 +174,7 @@ class AfterSaleTest extends BrowserTest {
     String held = page.locator("main").innerText();
     assertThat(held)
         .contains("9 Mar 2026", "16 Mar 2026", "within 24 hours")
-        .contains("2 pieces are of it, 1 of them left the studio.")
+        .contains("3 pieces are of it, 1 of them left the studio.")
         .contains("I-1 shop");
     assertThat(page.locator("textarea").inputValue())
         .contains("Please do not burn it", "incident: a flare", pieces.get(0).mark().text())

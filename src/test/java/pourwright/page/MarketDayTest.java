@@ -156,7 +156,7 @@ class MarketDayTest extends BrowserTest {
   void theMarksThatWereReadComeHomeAndAHeldOneThatWasSoldIsSaid() {
     List<Piece> pieces =
         workshop.candles("cog-fig", "soft-a", workshop.vessels("cog", 3), "scent-fig", 5);
-    Signed.forSale(studio, "cog-fig");
+    workshop.prove("cog-fig", "soft-a", "scent-fig", 5);
     Order order = pack("Market 2026-03-09 Pier", Map.of("cog-fig", 3));
     long line = studio.look(b -> b.orders().lineIds(order.number()).values().iterator().next());
     studio.placeHold.run(

@@ -46,7 +46,6 @@ import pourwright.work.BeginPour;
 import pourwright.work.Drawers;
 import pourwright.work.MarketDay;
 import pourwright.work.ReceiveLot;
-import pourwright.work.Signed;
 import pourwright.work.Studio;
 
 /** Goal G21: what is printed is the same from every look, on both papers, and no row is torn. */
@@ -105,7 +104,7 @@ class PrintTest extends BrowserTest {
         studio.look(b -> b.cards().current(Drawers.CANDLE, "bollard-rain")).orElseThrow().body();
     var vessels = workshop.vessels("bollard", 6);
     workshop.candles(candle.code(), "soft-a", vessels.subList(0, 3), "scent-rain", 30);
-    Signed.forSale(studio, candle.code());
+    workshop.prove(candle.code(), "soft-a", "scent-rain", 30);
     var makes = List.of(new BatchPlan.Makes("bollard", 1, 4, "bollard-mold"));
     long cast =
         studio

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -23,7 +24,6 @@ import pourwright.order.OrderState;
 import pourwright.work.AdvancePieces;
 import pourwright.work.Customer;
 import pourwright.work.Recall;
-import pourwright.work.Signed;
 import pourwright.work.Studio;
 
 /** A scent lot turns out bad after candles of it were sold. */
@@ -35,6 +35,7 @@ class RecallSheetTest extends BrowserTest {
   private String base;
   private long lot;
   private List<Piece> made;
+  private Piece burnt;
 
   @BeforeAll
   void twoPoursOfWhichOneHasTheLot(@TempDir Path folder) {
@@ -46,7 +47,7 @@ class RecallSheetTest extends BrowserTest {
     List<Piece> vessels = workshop.vessels("bollard", 5);
     made = pour(vessels.subList(0, 3), true);
     pour(vessels.subList(3, 5), false);
-    Signed.forSale(studio, "bollard-rain");
+    burnt = workshop.prove("bollard-rain", "soft-a", "scent-rain", 30);
     OrderLine line = new OrderLine("=A-7", "bollard-rain", 1, 2, null, null);
     studio.customers.put(workshop.act(), Customer.named("c7", "Ada Quay"));
     studio.orders.take(
@@ -73,8 +74,9 @@ class RecallSheetTest extends BrowserTest {
     Recall recall = studio.look(b -> Recall.ofLot(b, lot)).orElseThrow();
     assertThat(recall.rows())
         .extracting(Recall.Row::piece)
-        .containsExactlyInAnyOrderElementsOf(made.stream().map(Piece::id).toList());
-    assertThat(recall.batches()).isEqualTo(1);
+        .containsExactlyInAnyOrderElementsOf(
+            Stream.concat(made.stream(), Stream.of(burnt)).map(Piece::id).toList());
+    assertThat(recall.batches()).isEqualTo(2);
     assertThat(recall.out()).isEqualTo(1);
     Recall.Row sold = recall.rows().get(0);
     assertThat(sold.piece()).isEqualTo(made.get(0).id());
@@ -105,13 +107,13 @@ class RecallSheetTest extends BrowserTest {
     page.getByText("Who has what it is in").click();
     page.waitForLoadState();
     assertThat(page.locator("main").innerText())
-        .contains("3 pieces from 1 batch; 1 of them left the studio.")
+        .contains("4 pieces from 2 batches; 1 of them left the studio.")
         .contains(made.get(0).mark().text());
     assertThat(axe(page)).isEmpty();
     assertThat(((Number) page.evaluate("document.documentElement.scrollWidth")).intValue())
         .isLessThanOrEqualTo(390);
     String csv = new Visitor(server.port()).get("/stockroom/lot/" + lot + "/recall.csv").body();
-    assertThat(csv.lines()).hasSize(4);
+    assertThat(csv.lines()).hasSize(5);
     assertThat(csv).contains(",'=A-7,shop,c7,");
     byte[] pdf =
         URI.create(base + "/stockroom/lot/" + lot + "/recall.pdf")

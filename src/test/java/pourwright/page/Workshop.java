@@ -173,6 +173,14 @@ final class Workshop {
     return candles;
   }
 
+  /** A candle is signed for sale after one more of it, of the same lot, was burnt and passed. */
+  Piece prove(String candle, String pour, String material, double g) {
+    List<Piece> vessel = vessels(candle.split("-", 2)[0], 1);
+    Piece burnt = candles(candle, pour, vessel, material, g).get(0);
+    pourwright.work.Signed.forSale(desk.studio(), candle, burnt.id());
+    return burnt;
+  }
+
   /** The number of the lot of a material. */
   long lot(String material) {
     return desk.studio()

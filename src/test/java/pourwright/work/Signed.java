@@ -2,6 +2,7 @@ package pourwright.work;
 
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import pourwright.batch.BatchKind;
 import pourwright.batch.BatchPlan;
 import pourwright.batch.Piece;
@@ -13,6 +14,11 @@ public final class Signed {
 
   /** Closes a test of a candle as passed and signs it, under a rule that asks for nothing more. */
   public static void forSale(Studio studio, String candle) {
+    forSale(studio, candle, null);
+  }
+
+  /** The same with a piece on test: its lots have then had their check burn. */
+  public static void forSale(Studio studio, String candle, @Nullable Long piece) {
     studio.saveSetting.run(act(), Proving.RULE, "0 0 0 1000").made();
     RunBurnTest.Request request =
         new RunBurnTest.Request(
@@ -20,7 +26,7 @@ public final class Signed {
             version(studio, candle),
             "house",
             "for sale",
-            List.of(new RunBurnTest.NewSample("A", null)));
+            List.of(new RunBurnTest.NewSample("A", piece)));
     long test = studio.burnTests.begin(act(), request).made().id();
     studio.burnTests.close(act(), test, "pass", "every look inside").made();
     studio

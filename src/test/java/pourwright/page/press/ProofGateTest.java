@@ -20,6 +20,7 @@ import pourwright.order.OrderState;
 import pourwright.work.AdvancePieces;
 import pourwright.work.BurnTest;
 import pourwright.work.Drawers;
+import pourwright.work.LeaveWithShop;
 import pourwright.work.MarketDay;
 import pourwright.work.Outcome;
 import pourwright.work.Proving;
@@ -90,6 +91,57 @@ class ProofGateTest {
     assertThat(listed).noneSatisfy(l -> assertThat(l).startsWith("lot W-1"));
     press.prove(fresh.subList(1, 2), 1, 4);
     assertThat(press.label(fresh.get(0).mark()).gate().reasons()).isEmpty();
+  }
+
+  /** Every way out asks the one function that the label asks, and the check burn opens them all. */
+  @Test
+  void aNewLotWaitsAtEveryWayOut() {
+    press.draws.put(wax(), press.lot(wax(), "W-2"));
+    List<Piece> fresh = press.candles(6);
+    String candle = press.candle.code();
+    String waits =
+        candle
+            + " is not proved for sale: lot W-2 of "
+            + wax()
+            + ": one check burn before its first sale";
+    assertThat(refused(pick(fresh.subList(0, 1)))).isEqualTo(waits);
+    assertThat(refused(sell(fresh.get(1)))).isEqualTo(waits);
+    assertThat(refused(market("Quay, early"))).isEqualTo(waits);
+    assertThat(refused(shop("Shop, early"))).isEqualTo(waits);
+    assertThat(press.label(fresh.get(0).mark()).gate().notProved())
+        .containsExactly(waits.substring(waits.indexOf("lot ")));
+    press.prove(fresh.subList(5, 6), 1, 4);
+    assertThat(pick(fresh.subList(0, 1)).isDone()).isTrue();
+    assertThat(sell(fresh.get(1)).isDone()).isTrue();
+    assertThat(market("Quay").isDone()).isTrue();
+    assertThat(shop("Shop").isDone()).isTrue();
+  }
+
+  private Outcome<List<Piece>> sell(Piece piece) {
+    return press.studio.advancePieces.run(
+        press.act(), AdvancePieces.Request.of(List.of(piece.id()), PieceStep.SOLD));
+  }
+
+  private Outcome<Order> market(String name) {
+    return press.studio.market.pack(
+        press.act(),
+        new MarketDay.Pack(name, press.studio.today(), Map.of(press.candle.code(), 1), 0));
+  }
+
+  private Outcome<Order> shop(String name) {
+    return press.studio.shops.leave(
+        press.act(),
+        new LeaveWithShop.Leave(name, press.studio.today(), Map.of(press.candle.code(), 1)));
+  }
+
+  /** What was picked while the word stood does not leave after it was taken back. */
+  @Test
+  void whatIsPickedIsNotSentWithoutTheWord() {
+    Piece piece = press.candles(1).get(0);
+    assertThat(pick(List.of(piece)).isDone()).isTrue();
+    Signed.takeBack(press.studio, press.candle.code(), "the flame was too high");
+    assertThat(refused(press.studio.orders.move(press.act(), "O-" + piece.id(), OrderState.SENT)))
+        .contains("was taken back");
   }
 
   @Test
