@@ -33,11 +33,7 @@ record AfterSaleSql(Handle handle) implements AfterSaleBook {
 
   @Override
   public Optional<AfterSale> entry(long id) {
-    return handle
-        .createQuery(SELECT + " AND a.id = :id")
-        .bind("id", id)
-        .map((row, ctx) -> map(row))
-        .findOne();
+    return Ids.row(handle, SELECT + " AND a.id = :id", id, (row, ctx) -> map(row));
   }
 
   @Override
@@ -78,14 +74,6 @@ record AfterSaleSql(Handle handle) implements AfterSaleBook {
         .bind("words", entry.words())
         .bind("deed", deed.id())
         .execute();
-    return new AfterSale(
-        id,
-        entry.kind(),
-        entry.piece(),
-        entry.order(),
-        entry.what(),
-        entry.learnedOn(),
-        entry.words(),
-        deed.id());
+    return entry(id).orElseThrow();
   }
 }

@@ -49,11 +49,7 @@ final class AttachmentSql implements AttachmentBook {
 
   @Override
   public Optional<Attachment> attachment(long id) {
-    return handle
-        .createQuery(SELECT + " AND a.id = :id")
-        .bind("id", id)
-        .map((row, ctx) -> map(row))
-        .findOne();
+    return Ids.row(handle, SELECT + " AND a.id = :id", id, (row, ctx) -> map(row));
   }
 
   @Override
@@ -96,15 +92,6 @@ final class AttachmentSql implements AttachmentBook {
         .bind("name", attachment.name())
         .bind("deed", attachment.deed())
         .execute();
-    return new Attachment(
-        id,
-        attachment.subject(),
-        attachment.sha256(),
-        attachment.bytes(),
-        attachment.mediaType(),
-        attachment.name(),
-        attachment.at(),
-        attachment.by(),
-        attachment.deed());
+    return attachment(id).orElseThrow();
   }
 }

@@ -66,11 +66,7 @@ final class DeskSql {
 
     @Override
     public Optional<Timer> timer(long id) {
-      return handle
-          .createQuery(SELECT + " AND t.id = :id")
-          .bind("id", id)
-          .map((row, ctx) -> map(row))
-          .findOne();
+      return Ids.row(handle, SELECT + " AND t.id = :id", id, (row, ctx) -> map(row));
     }
 
     @Override
@@ -218,15 +214,7 @@ final class DeskSql {
           .bind("note", reading.note())
           .bind("deed", deed.id())
           .execute();
-      return new Reading(
-          id,
-          reading.subject(),
-          reading.quantity(),
-          reading.value(),
-          reading.takenAt(),
-          reading.instrument(),
-          reading.note(),
-          deed.id());
+      return Ids.row(handle, SELECT + " AND r.id = :id", id, (row, ctx) -> map(row)).orElseThrow();
     }
   }
 }

@@ -1,6 +1,8 @@
 package pourwright.store;
 
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 
 /**
  * The next number of a table: one more than the highest. Rows are never deleted and there is one
@@ -18,5 +20,15 @@ final class Ids {
         .createQuery("SELECT COALESCE(MAX(" + column + "), 0) + 1 FROM " + table)
         .mapTo(Long.class)
         .one();
+  }
+
+  /**
+   * The row of this number, where it stands and was not undone. What was appended is read back by
+   * it, so that what a book hands out is what it holds.
+   *
+   * @param asked a query that ends by asking for {@code :id}
+   */
+  static <T> Optional<T> row(Handle handle, String asked, long id, RowMapper<T> mapper) {
+    return handle.createQuery(asked).bind("id", id).map(mapper).findOne();
   }
 }

@@ -91,15 +91,6 @@ record MoneySql(Handle handle) implements MoneyBook {
         .bind("words", fact.words())
         .bind("deed", deed.id())
         .execute();
-    return new MoneyFact(
-        id,
-        fact.kind(),
-        fact.order(),
-        fact.line(),
-        fact.minor(),
-        fact.currency(),
-        fact.day(),
-        fact.words(),
-        deed.id());
+    return Ids.row(handle, SELECT + " AND m.id = :id", id, (row, ctx) -> map(row)).orElseThrow();
   }
 }

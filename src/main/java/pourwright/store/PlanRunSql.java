@@ -55,11 +55,7 @@ final class PlanRunSql implements PlanRunBook {
 
   @Override
   public Optional<PlanRun> run(long id) {
-    return handle
-        .createQuery(SELECT + " AND r.id = :id")
-        .bind("id", id)
-        .map((row, ctx) -> map(row))
-        .findOne();
+    return Ids.row(handle, SELECT + " AND r.id = :id", id, (row, ctx) -> map(row));
   }
 
   @Override
@@ -95,16 +91,6 @@ final class PlanRunSql implements PlanRunBook {
         .bind("body", run.body())
         .bind("deed", deed.id())
         .execute();
-    return new PlanRun(
-        id,
-        run.problemHash(),
-        run.seed(),
-        run.status(),
-        run.objective(),
-        run.bound(),
-        run.millis(),
-        run.body(),
-        deed.at(),
-        deed.id());
+    return run(id).orElseThrow();
   }
 }
