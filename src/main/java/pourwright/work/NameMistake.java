@@ -341,15 +341,32 @@ public final class NameMistake {
    * before the pour only where they last. Belongs to the deed that closes the batch.
    */
   static void sortByMistakes(Turn turn, long batch, List<Long> pieces, Deed deed) {
-    boolean poured = false;
-    Grade worst = null;
     Optional<Batch> found = turn.books().batches().batch(batch);
     boolean cast = found.isPresent() && found.get().plan().kind() == BatchKind.CAST;
-    for (RecordedStep step : turn.books().batches().steps(batch)) {
-      poured |= step.key().equals(PourWalk.POUR);
-      Optional<Mistake> mistake =
-          step.key().startsWith("mistake-") ? Mistake.of(step.key()) : Optional.empty();
-      if (mistake.isPresent() && (poured || cast || mistake.get().isLasting())) {
+    Grade worst =
+        sorting(cast, turn.books().batches().steps(batch).stream().map(RecordedStep::key).toList())
+            .orElse(null);
+    if (worst != null) {
+      for (long piece : pieces) {
+        turn.books().pieces().append(sorted(turn, piece, PieceStep.GRADED, worst, deed));
+      }
+    }
+  }
+
+  /**
+   * How all pieces of a batch are sorted for the mistakes named so far; empty where they stay
+   * first.
+   *
+   * @param cast whether it is a cast, whose pieces are there from the beginning
+   * @param steps keys of what was recorded, in its order
+   */
+  static Optional<Grade> sorting(boolean cast, List<String> steps) {
+    boolean poured = cast;
+    Grade worst = null;
+    for (String step : steps) {
+      poured |= step.equals(PourWalk.POUR);
+      Optional<Mistake> mistake = step.startsWith("mistake-") ? Mistake.of(step) : Optional.empty();
+      if (mistake.isPresent() && (poured || mistake.get().isLasting())) {
         Grade grade = mistake.get().grade().orElse(null);
         boolean reaches = mistake.get() != Mistake.WITHOUT_A_WICK; // a wick was set while liquid
         if (grade != null && reaches && (worst == null || grade.compareTo(worst) > 0)) {
@@ -357,10 +374,6 @@ public final class NameMistake {
         }
       }
     }
-    if (worst != null) {
-      for (long piece : pieces) {
-        turn.books().pieces().append(sorted(turn, piece, PieceStep.GRADED, worst, deed));
-      }
-    }
+    return Optional.ofNullable(worst);
   }
 }

@@ -158,14 +158,19 @@ record PoursUnderway(
       };
     }
 
+    /** Its vessels are taken in any case; its candles come only where no mistake sorts them out. */
     void running(Batch batch) {
       List<BatchBook.StepTime> times =
           books.batches().stepTimes(List.of(batch.id())).getOrDefault(batch.id(), List.of());
       At at = at(times, batch.startedAt());
+      List<String> keys = times.stream().map(BatchBook.StepTime::key).toList();
+      boolean first = NameMistake.sorting(false, keys).isEmpty();
       for (BatchPlan.Makes makes : batch.plan().makes()) {
         if (book.find(CardKind.CANDLE, makes.design()).isPresent()) {
-          Group group = count(batch.id(), batch.plan().card(), at, makes.design(), makes.count());
-          group.needs = at.stage().compareTo(Stage.SETTING) < 0 ? left(batch) : Amounts.NONE;
+          if (first) {
+            Group group = count(batch.id(), batch.plan().card(), at, makes.design(), makes.count());
+            group.needs = at.stage().compareTo(Stage.SETTING) < 0 ? left(batch) : Amounts.NONE;
+          }
           vessels.merge(VesselKind.of(book.candle(makes.design())), makes.count(), Integer::sum);
         }
       }

@@ -150,8 +150,8 @@ class NamedMistakesTest {
     return visitor.page(page).select(".said").text();
   }
 
-  /** Ledger, stock and plan against this test's own book; then undo brings all back. */
-  private void rightWith(int candlesForSale, Map<String, Long> moved) {
+  /** Ledger, stock and plan against this test's own book; a pour under way is on its way. */
+  private void rightWith(int candlesMadeOrComing, Map<String, Long> moved) {
     moved.forEach((material, units) -> left.merge(material, units, Long::sum));
     Map<String, Long> onHand = new TreeMap<>();
     workshop
@@ -169,7 +169,7 @@ class NamedMistakesTest {
     assertThat(sums("SELECT l.material, b.units FROM lot_balance b JOIN lot l ON l.id = b.lot_id"))
         .as("kept balances")
         .isEqualTo(left);
-    assertThat(toPour()).as("still to pour").isEqualTo(ORDERED - candlesForSale);
+    assertThat(toPour()).as("still to pour").isEqualTo(ORDERED - candlesMadeOrComing);
   }
 
   private int toPour() {
@@ -243,7 +243,7 @@ class NamedMistakesTest {
   void scentForgottenBeforeThePourIsWeighedInAfterAll() {
     walkTo("scent");
     tap("/pouring/" + pour.id(), "scent-forgotten", Map.of());
-    rightWith(0, Map.of(SCENT, scentOfThePour()));
+    rightWith(POURED, Map.of(SCENT, scentOfThePour()));
     Document page = visitor.page("/pouring/" + pour.id());
     double asked = Double.parseDouble(page.select("#grams").val());
     assertThat(asked * 1e6)
@@ -254,14 +254,14 @@ class NamedMistakesTest {
   void dosedTwiceIsDrawnTwiceAndTheWaxThatPutsItRightIsNamed() {
     walkTo("scent");
     tap("/pouring/" + pour.id(), "dosed-twice", Map.of());
-    rightWith(0, Map.of(SCENT, -scentOfThePour()));
+    rightWith(POURED, Map.of(SCENT, -scentOfThePour()));
     // 10 % on the total: 2 s of scent want 18 s of wax, s is a tenth of the first charge
     Document page = visitor.page("/pouring/" + pour.id());
     double wax = planned("melt").stream().mapToDouble(a -> a.amount().inUsualUnit()).sum();
     double wanted = 2 * scentOfThePour() / 1e6 * 9 - wax;
     assertThat(Double.parseDouble(page.select("#grams").val()))
         .isCloseTo(wanted, org.assertj.core.api.Assertions.within(0.2));
-    undone("mistake: dosed twice", () -> rightWith(0, Map.of(SCENT, scentOfThePour())));
+    undone("mistake: dosed twice", () -> rightWith(POURED, Map.of(SCENT, scentOfThePour())));
   }
 
   @Test
@@ -291,7 +291,7 @@ class NamedMistakesTest {
     tap("/pouring/" + pour.id(), "overheated", Map.of());
     rightWith(0, Map.of());
     assertThat(running()).isEmpty();
-    undone("mistake: overheated", () -> rightWith(0, Map.of()));
+    undone("mistake: overheated", () -> rightWith(POURED, Map.of()));
     assertThat(running()).hasSize(1);
   }
 
@@ -327,7 +327,7 @@ class NamedMistakesTest {
     walkTo("melt");
     String said = tap("/pouring/" + pour.id(), "power-cut", Map.of());
     assertThat(said).contains("power cut", "Switch off what was hot");
-    rightWith(0, Map.of());
+    rightWith(POURED, Map.of());
     lastDeed("mistake: power cut");
     walkTo("trim");
     finish();
@@ -355,6 +355,6 @@ class NamedMistakesTest {
     walkTo("melt");
     String said = tap("/pouring/" + pour.id(), "dosed-twice", Map.of());
     assertThat(said).contains("No scent is recorded for this pour yet");
-    rightWith(0, Map.of());
+    rightWith(POURED, Map.of());
   }
 }
