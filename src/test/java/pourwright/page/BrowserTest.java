@@ -119,7 +119,7 @@ public abstract class BrowserTest {
   }
 
   /** What axe finds on a page: rule and place of each violation, target size included. */
-  protected static List<String> axe(Page page) {
+  public static List<String> axe(Page page) {
     return axe(
         page,
         "{runOnly: {type: 'tag', values:"
@@ -128,7 +128,7 @@ public abstract class BrowserTest {
   }
 
   /** What axe finds by its rules of colour, the only ones that another scheme can break. */
-  protected static List<String> axeOfColours(Page page) {
+  public static List<String> axeOfColours(Page page) {
     return axe(page, "{runOnly: {type: 'rule', values: ['color-contrast', 'link-in-text-block']}}");
   }
 
