@@ -46,6 +46,7 @@ public final class CastingPlace implements Place {
     routes.get(path(), this::show);
     new SheetDesk(desk).addTo(routes);
     new PiecesDesk(desk).addTo(routes);
+    new TrayDesk(desk).addTo(routes);
     new HistoryDesk(desk).addTo(routes);
     new MoldsDesk(desk).addTo(routes);
     new AbsorptionDesk(desk).addTo(routes);

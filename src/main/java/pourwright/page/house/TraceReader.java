@@ -11,6 +11,7 @@ import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceEvent;
 import pourwright.batch.PieceState;
+import pourwright.batch.TrayCard;
 import pourwright.page.Desk;
 import pourwright.quantity.Counted;
 import pourwright.stock.Lot;
@@ -46,6 +47,10 @@ final class TraceReader {
     facts.add(new TracePage.Fact("Since", desk.dayAndTime(piece.since())));
     facts.add(new TracePage.Fact("Vessel", piece.vesselDesign()));
     piece.candle().ifPresent(c -> facts.add(new TracePage.Fact("Candle", c)));
+    Long tray = piece.tray();
+    if (tray != null) {
+      books.pieces().tray(tray).ifPresent(t -> facts.add(new TracePage.Fact("Tray card", tray(t))));
+    }
     Grade grade = piece.grade();
     if (grade != null) {
       facts.add(new TracePage.Fact("Grade", grade(piece, grade)));
@@ -57,6 +62,12 @@ final class TraceReader {
     String mark = piece.mark().text();
     Subject subject = Subject.of(Subject.Kind.PIECE, piece.id());
     return with("Piece " + mark, facts, events, "/hold?what=" + mark, subject);
+  }
+
+  private static String tray(TrayCard tray) {
+    return tray.mixedUp()
+        ? tray.label() + "; marks mixed up: what it is made of is all that it could be"
+        : tray.label();
   }
 
   private String event(PieceEvent event) {

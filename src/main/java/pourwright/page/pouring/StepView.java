@@ -2,6 +2,7 @@ package pourwright.page.pouring;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -52,6 +53,9 @@ final class StepView {
     double scaleG = scaleG(books);
     List<Weighing> weighs = new ArrayList<>();
     List<String> hints = new ArrayList<>(HintView.of(watch, next, scaleG));
+    if (all.indexOf(next) == 0) {
+      hints.addAll(marks(books, watch));
+    }
     Scales scales = Scales.of(Drawers.book(books));
     for (PlannedAmount amount : next.amounts()) {
       Weighing weighing = weighing(books, watch, next, amount, scaleG);
@@ -72,6 +76,28 @@ final class StepView {
         asks(books, watch, next),
         next.takesTemperature() ? thermometer(next) : "",
         next.care() == PlannedStep.Care.WAIT ? String.valueOf(Math.round(next.minutes())) : "");
+  }
+
+  /** Where the tray card ends: each vessel's own mark goes on before it is wicked. */
+  private static List<String> marks(Books books, PourWatch watch) {
+    Set<Long> chosen = new LinkedHashSet<>();
+    List<String> marks = new ArrayList<>();
+    for (PourWatch.Part part : watch.parts()) {
+      dry(books, part.candle()).stream()
+          .filter(piece -> !chosen.contains(piece.id()))
+          .limit(part.count())
+          .forEach(
+              piece -> {
+                chosen.add(piece.id());
+                marks.add(piece.mark().text());
+              });
+    }
+    return marks.isEmpty()
+        ? List.of()
+        : List.of(
+            "Before wicking weigh each vessel and put its own mark on: "
+                + String.join(", ", marks)
+                + ". Here the tray card ends.");
   }
 
   /** The finest step of her scales, in g; 0 where none is written down. */
