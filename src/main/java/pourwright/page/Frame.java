@@ -18,7 +18,9 @@ import pourwright.page.guard.Token;
  * @param bells the timers
  * @param hot whether STOP stands on the page
  * @param lastDeed what Undo would take back, or an empty string
+ * @param lastDeeds numbers of what it would take back, or an empty string
  * @param said what the last act came to
+ * @param doneDeeds numbers of the deeds that act was, where an Undo of its own stands beside it
  * @param assets a word that changes when style or script change
  * @param shared whether other devices can reach this studio
  * @param sample whether this is the sample studio
@@ -38,7 +40,9 @@ public record Frame(
     List<Bell> bells,
     boolean hot,
     String lastDeed,
+    String lastDeeds,
     Optional<Said> said,
+    String doneDeeds,
     String assets,
     boolean shared,
     boolean sample,

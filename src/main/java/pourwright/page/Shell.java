@@ -28,12 +28,12 @@ final class Shell {
   private final boolean sample;
   private final Templates templates = new Templates();
   private final StaticFiles files = new StaticFiles();
-  private final Map<String, Said> saidToVisit =
+  private final Map<String, Told> saidToVisit =
       new LinkedHashMap<>() {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Said> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Told> eldest) {
           return size() > SAID_MAX;
         }
       };
@@ -92,22 +92,27 @@ final class Shell {
     return frame.units().beside(shown);
   }
 
+  /** What was said of a request, and its key. */
+  private record Told(Said said, String requestKey) {}
+
   void say(Context http, Said said) {
+    String key = http.formParam("request_key");
     synchronized (saidToVisit) {
-      saidToVisit.put(Door.visit(http), said);
+      saidToVisit.put(Door.visit(http), new Told(said, key == null ? "" : key));
     }
   }
 
-  private Optional<Said> takeSaid(Context http) {
+  private Optional<Told> takeSaid(Context http) {
     synchronized (saidToVisit) {
       return Optional.ofNullable(saidToVisit.remove(Door.visit(http)));
     }
   }
 
-  private Frame frame(Context http, String path, Optional<Said> said) {
+  private Frame frame(Context http, String path, Optional<Told> told) {
     boolean entered = Door.entered(http);
     Surroundings.Around around =
-        (entered ? surroundings : Surroundings.quiet()).around(desk.clock().instant());
+        (entered ? surroundings : Surroundings.quiet())
+            .around(desk.clock().instant(), told.map(Told::requestKey).orElse(""));
     List<Frame.Nav> nav = new ArrayList<>();
     for (Place place : places) {
       nav.add(new Frame.Nav(place.name(), place.path(), belongs(path, place.path())));
@@ -125,8 +130,10 @@ final class Shell {
         desk.units(),
         around.bells(),
         around.hot(),
-        around.lastDeed(),
-        said,
+        around.last().words(),
+        around.last().deeds(),
+        told.map(Told::said),
+        around.done().deeds(),
         files.version(),
         !settings.loopbackOnly(),
         sample,

@@ -3,6 +3,7 @@ package pourwright.page;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import pourwright.batch.BatchKind;
 import pourwright.work.Books;
 import pourwright.work.Deed;
@@ -33,13 +34,33 @@ public final class StudioSurroundings implements Surroundings {
   }
 
   @Override
-  public Around around(Instant now) {
+  public Around around(Instant now, String requestKey) {
     return desk.studio()
         .look(
             books -> {
-              String last = undoable(books).map(StudioSurroundings::words).orElse("");
-              return new Around(bells(books, now), hot(books), last);
+              List<Deed> recent = recent(books);
+              return new Around(
+                  bells(books, now),
+                  hot(books),
+                  recent.isEmpty() ? Back.NOTHING : back(recent.subList(0, 1)),
+                  requestKey.isEmpty() ? Back.NOTHING : back(ofRequest(recent, requestKey)));
             });
+  }
+
+  /** The deeds of a request: its own, and those that followed from it under its key. */
+  private static List<Deed> ofRequest(List<Deed> recent, String requestKey) {
+    return recent.stream()
+        .filter(
+            d -> d.requestKey().equals(requestKey) || d.requestKey().startsWith(requestKey + "-"))
+        .toList();
+  }
+
+  private static Back back(List<Deed> deeds) {
+    if (deeds.isEmpty()) {
+      return Back.NOTHING;
+    }
+    String numbers = deeds.stream().map(d -> "" + d.id()).collect(Collectors.joining(","));
+    return new Back(words(deeds.get(deeds.size() - 1)), numbers);
   }
 
   private Bell bell(Timer timer, Instant now) {
@@ -94,9 +115,14 @@ public final class StudioSurroundings implements Surroundings {
   }
 
   private static java.util.Optional<Deed> undoable(Books books) {
+    return recent(books).stream().findFirst();
+  }
+
+  /** The newest deeds that still count and are no undo. */
+  private static List<Deed> recent(Books books) {
     return books.deeds().history(null, RECENT).items().stream()
         .filter(deed -> !deed.undone() && deed.undoes() == null)
-        .findFirst();
+        .toList();
   }
 
   /** A deed in words: what, by whom. */

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
 import pourwright.page.Form;
@@ -52,7 +53,8 @@ public final class HistoryCorner implements Corner {
   @Override
   public void addTo(RoutesConfig routes) {
     routes.get("/history", this::show);
-    routes.post("/history/{id}/undo", http -> undo(http, Numbers.of(http.pathParam("id"))));
+    routes.post(
+        "/history/{id}/undo", http -> undo(http, List.of(Numbers.of(http.pathParam("id")))));
     routes.post("/undo", this::undoLast);
   }
 
@@ -78,7 +80,13 @@ public final class HistoryCorner implements Corner {
         deed.undone() ? "" : deed.undoes() == null ? "Undo" : "Redo");
   }
 
+  /** What the page showed, and not what somebody else did since; the newest deed without that. */
   private void undoLast(Context http) {
+    String deeds = Form.of(http).value("deeds");
+    if (deeds.matches("\\d{1,18}(,\\d{1,18}){0,19}")) {
+      undo(http, Stream.of(deeds.split(",", -1)).map(Long::valueOf).toList());
+      return;
+    }
     Optional<Deed> last = StudioSurroundings.undoable(desk);
     if (last.isEmpty()) {
       Show.done(
@@ -87,7 +95,7 @@ public final class HistoryCorner implements Corner {
           Numbers.ownPath(Form.of(http).value("back")));
       return;
     }
-    undo(http, last.get().id());
+    undo(http, List.of(last.get().id()));
   }
 
   /** Whether what is taken back lies in days whose books are closed. */
@@ -106,14 +114,21 @@ public final class HistoryCorner implements Corner {
                     .orElse(false));
   }
 
-  private void undo(Context http, long id) {
+  /** Takes deeds back, one after the other, until one cannot be. */
+  private void undo(Context http, List<Long> ids) {
     Form form = Form.of(http);
     Optional<Act> act = form.act(http, "");
     if (act.isEmpty()) {
       Show.who(http, form);
       return;
     }
+    long id = ids.get(0);
     Outcome<Deed> outcome = desk.studio().undo.run(act.get(), id);
+    for (int i = 1; i < ids.size() && outcome.isDone(); i++) {
+      id = ids.get(i);
+      Act next = new Act(act.get().by(), act.get().requestKey() + "-" + i, "");
+      outcome = desk.studio().undo.run(next, id);
+    }
     String back = form.value("back");
     Said said =
         outcome instanceof Outcome.Refused<Deed> refused

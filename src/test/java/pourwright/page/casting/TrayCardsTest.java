@@ -87,8 +87,8 @@ class TrayCardsTest {
     assertThat(trays().get(0).pieces()).hasSize(4);
     visitor.post("/history", "/undo", Map.of());
     assertThat(trays()).extracting(TrayCard::label).containsExactlyInAnyOrder("A", "B", "A2");
-    assertThat(visitor.post("/casting/trays", "/casting/trays/lay", Map.of("label", "X"))
-            .statusCode())
+    assertThat(
+            visitor.post("/casting/trays", "/casting/trays/lay", Map.of("label", "X")).statusCode())
         .isEqualTo(422);
   }
 
@@ -109,10 +109,10 @@ class TrayCardsTest {
                 .statusCode())
         .isEqualTo(303);
     Document page = visitor.page(path);
-    assertThat(page.select("#trace ~ ul").text())
-        .contains(mark(a.get(0)))
-        .contains(mark(b.get(0)));
-    assertThat(page.select("dl").text()).contains("marks mixed up").contains("all that it could be");
+    assertThat(page.select("#trace ~ ul").text()).contains(mark(a.get(0))).contains(mark(b.get(0)));
+    assertThat(page.select("dl").text())
+        .contains("marks mixed up")
+        .contains("all that it could be");
     assertThat(visitor.page("/casting/trays").select("main").text())
         .contains("marks mixed up")
         .contains("each may be of cast " + mark(a.get(0)) + ", " + mark(b.get(0)));
