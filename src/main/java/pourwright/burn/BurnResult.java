@@ -37,6 +37,7 @@ public record BurnResult(
    * @param liquidG melted wax
    * @param meanC mean temperature of the melted wax, NaN without any
    * @param wallC warmest mean round the outer wall so far
+   * @param baseC warmest of the lowest row so far
    */
   public record Pool(
       double hours,
@@ -47,7 +48,8 @@ public record BurnResult(
       double meltedSurface,
       double liquidG,
       double meanC,
-      double wallC) {}
+      double wallC,
+      double baseC) {}
 
   /**
    * Heat and mass of the run; heat counts from the room's temperature.

@@ -47,7 +47,7 @@ final class PoolGauge {
     return true;
   }
 
-  BurnResult.Pool pool(Level level, double hours, double wallC) {
+  BurnResult.Pool pool(Level level, double hours, double wallC, double baseC) {
     int z = level.plane;
     double area = 0;
     double whole = 0;
@@ -76,7 +76,8 @@ final class PoolGauge {
         Math.min(1, area / whole),
         1000 * melt[0],
         melt[1],
-        wallC);
+        wallC,
+        baseC);
   }
 
   /** Widens the extents by a cell and its mirror images: least and most along, then across. */

@@ -137,7 +137,7 @@ public final class Simulation {
       }
     }
     exchange.refresh(level);
-    pool.add(gauge.pool(level, (from + seconds) / 3600, exchange.wallMaxC));
+    pool.add(gauge.pool(level, (from + seconds) / 3600, exchange.wallMaxC, exchange.baseMaxC));
   }
 
   /** Takes away what burnt in a step, from the whole surface evenly. */

@@ -1,6 +1,7 @@
 package pourwright.burn;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
@@ -39,23 +40,7 @@ public record TestFit(Calibration.Fitted fitted, List<Foretold> foretold) {
    * @throws pourwright.quantity.OutOfRange with too few readings
    */
   public static TestFit of(Burn burn, List<Got> seen, List<Got> later) {
-    List<WickFit.Want> wants = new ArrayList<>();
-    seen.forEach(g -> wants.add(g.want));
-    later.forEach(g -> wants.add(g.want));
-    Function<double[], double[]> all = WickFit.surface(burn, wants);
-    int n = seen.size();
-    Calibration.Fitted fitted =
-        Calibration.fit(
-            p -> java.util.Arrays.copyOf(all.apply(p), n),
-            WickFit.PARAMETERS,
-            seen.stream().mapToDouble(Got::value).toArray(),
-            seen.stream().mapToDouble(g -> spread(g.want.kind())).toArray());
-    double[] said = all.apply(fitted.values());
-    List<Foretold> foretold = new ArrayList<>();
-    for (int i = 0; i < later.size(); i++) {
-      foretold.add(new Foretold(later.get(i), said[n + i]));
-    }
-    return new TestFit(fitted, foretold);
+    return lay(burn, List.of(seen, later)).latest();
   }
 
   /**
@@ -67,38 +52,91 @@ public record TestFit(Calibration.Fitted fitted, List<Foretold> foretold) {
    *     four readings, and for the first
    */
   public static List<List<Foretold>> running(Burn burn, List<List<Got>> tests) {
-    List<WickFit.Want> wants = new ArrayList<>();
-    tests.forEach(t -> t.forEach(g -> wants.add(g.want)));
-    Function<double[], double[]> all = WickFit.surface(burn, wants);
-    List<List<Foretold>> running = new ArrayList<>();
-    List<Got> seen = new ArrayList<>();
-    for (List<Got> test : tests) {
-      List<Foretold> foretold = new ArrayList<>();
-      int n = seen.size();
-      if (n > WickFit.PARAMETERS.size()) {
-        double[] said =
-            all.apply(
-                Calibration.fit(
-                        p -> java.util.Arrays.copyOf(all.apply(p), n),
-                        WickFit.PARAMETERS,
-                        seen.stream().mapToDouble(Got::value).toArray(),
-                        seen.stream().mapToDouble(g -> spread(g.want.kind())).toArray())
-                    .values());
-        for (int i = 0; i < test.size(); i++) {
-          foretold.add(new Foretold(test.get(i), said[n + i]));
-        }
-      }
-      running.add(foretold);
-      seen.addAll(test);
-    }
-    return running;
+    return lay(burn, tests).running();
   }
 
-  private static double spread(WickFit.Kind kind) {
+  /** Simulates a candle once for all that its tests read; the rest costs nothing more. */
+  public static Laid lay(Burn burn, List<List<Got>> tests) {
+    List<WickFit.Want> wants = new ArrayList<>();
+    for (List<Got> test : tests) {
+      fitted(test).forEach(g -> wants.add(g.want));
+    }
+    tests.forEach(t -> t.forEach(g -> wants.add(g.want)));
+    return new Laid(tests, WickFit.surface(burn, wants));
+  }
+
+  /**
+   * A candle's tests with what the simulation says of each reading at any parameters.
+   *
+   * @param tests readings of each test, the oldest first
+   * @param all from parameters to the fitted readings of each test, then to all of them
+   */
+  public record Laid(List<List<Got>> tests, Function<double[], double[]> all) {
+    /** Copies the lists. */
+    public Laid {
+      tests = tests.stream().map(List::copyOf).toList();
+    }
+
+    /**
+     * The latest test foretold from all before it; a single test is fitted alone.
+     *
+     * @throws pourwright.quantity.OutOfRange with too few readings
+     */
+    public TestFit latest() {
+      int last = Math.min(tests.size(), Math.max(1, tests.size() - 1));
+      Calibration.Fitted fitted = fit(last);
+      return new TestFit(fitted, last < tests.size() ? foretold(fitted.values(), last) : List.of());
+    }
+
+    /** As {@link TestFit#running(Burn, List)} says. */
+    public List<List<Foretold>> running() {
+      List<List<Foretold>> running = new ArrayList<>();
+      for (int test = 0; test < tests.size(); test++) {
+        boolean enough = seen(test).size() > WickFit.PARAMETERS.size();
+        running.add(enough ? foretold(fit(test).values(), test) : List.of());
+      }
+      return running;
+    }
+
+    /** The readings of the first so many tests that are fitted to. */
+    List<Got> seen(int count) {
+      return tests.subList(0, count).stream().flatMap(t -> fitted(t).stream()).toList();
+    }
+
+    /** A fit to the first so many tests. */
+    Calibration.Fitted fit(int count) {
+      List<Got> seen = seen(count);
+      return Calibration.fit(
+          p -> Arrays.copyOf(all.apply(p), seen.size()),
+          WickFit.PARAMETERS,
+          seen.stream().mapToDouble(Got::value).toArray(),
+          seen.stream().mapToDouble(g -> spread(g.want.kind())).toArray());
+    }
+
+    private List<Foretold> foretold(double[] parameters, int test) {
+      int at = seen(tests.size()).size();
+      for (List<Got> before : tests.subList(0, test)) {
+        at += before.size();
+      }
+      double[] said = all.apply(parameters);
+      List<Foretold> foretold = new ArrayList<>();
+      for (Got got : tests.get(test)) {
+        foretold.add(new Foretold(got, said[at++]));
+      }
+      return foretold;
+    }
+  }
+
+  /** The readings that are fitted to: the underside's tell of the table it stood on. */
+  static List<Got> fitted(List<Got> readings) {
+    return readings.stream().filter(g -> g.want.kind() != WickFit.Kind.BASE_C).toList();
+  }
+
+  static double spread(WickFit.Kind kind) {
     return switch (kind) {
       case POOL_RADIUS_MM -> POOL_MM;
       case POOL_DEPTH_MM -> DEPTH_MM;
-      case WALL_C -> WALL_K;
+      case WALL_C, BASE_C -> WALL_K;
     };
   }
 

@@ -39,7 +39,9 @@ public final class WickFit {
     /** Melted depth at the wick, mm. */
     POOL_DEPTH_MM,
     /** Warmest mean round the outer wall so far, °C. */
-    WALL_C
+    WALL_C,
+    /** Warmest of the underside so far, °C; foretold and scored, never fitted to. */
+    BASE_C
   }
 
   /** The simulation's answers at these parameters. */
@@ -77,6 +79,7 @@ public final class WickFit {
       case POOL_RADIUS_MM -> nearest.equivalentRadiusMm();
       case POOL_DEPTH_MM -> nearest.depthMm();
       case WALL_C -> nearest.wallC();
+      case BASE_C -> nearest.baseC();
     };
   }
 

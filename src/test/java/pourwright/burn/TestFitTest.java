@@ -42,7 +42,7 @@ class TestFitTest {
   @Test
   void aLaterReadingIsForetoldAndTheScoreSaysHowWell() {
     TestFit fit = TestFit.of(candle(), got(0.5, 1), got(1.5));
-    assertThat(fit.foretold()).hasSize(3);
+    assertThat(fit.foretold()).hasSize(4);
     assertThat(fit.score(Kind.POOL_RADIUS_MM)).isLessThan(2);
     assertThat(fit.score(Kind.WALL_C)).isLessThan(2);
     double said = fit.foretold().get(2).said();
@@ -57,7 +57,7 @@ class TestFitTest {
     List<List<TestFit.Foretold>> running = TestFit.running(candle(), tests);
     assertThat(running).hasSize(3);
     assertThat(running.get(0)).isEmpty();
-    assertThat(running.get(1)).hasSize(3);
+    assertThat(running.get(1)).hasSize(4);
     assertThat(TestFit.score(running.get(1), Kind.WALL_C)).isLessThan(2);
     List<TestFit.Got> all = new ArrayList<>(tests.get(0));
     all.addAll(tests.get(1));

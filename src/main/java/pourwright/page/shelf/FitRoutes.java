@@ -9,31 +9,21 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import pourwright.burn.Burn;
-import pourwright.burn.BurnRate;
 import pourwright.burn.Calibration;
-import pourwright.burn.Reading;
 import pourwright.burn.TestFit;
 import pourwright.burn.Vessel;
+import pourwright.burn.Warmth;
 import pourwright.burn.WickFit;
-import pourwright.card.CandleDesign;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Show;
 import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
-import pourwright.shape.Circle;
-import pourwright.work.Books;
-import pourwright.work.BurnTest;
-import pourwright.work.CardVersion;
 import pourwright.work.Drawers;
 
 /** Calibration: a candle's simulation fitted to its closed tests, and the model's score. */
 final class FitRoutes {
   private static final String TEMPLATE = "shelf/fit.jte";
-  private static final int TESTS_MIN = 3;
-  private static final int TESTS = 30;
-  private static final double EMISSIVITY = .92;
-  private static final double HEAT_CAPACITY = 950;
 
   private static final Map<String, String> NAMES =
       Map.of(
@@ -45,24 +35,6 @@ final class FitRoutes {
 
   FitRoutes(Desk desk) {
     this.desk = desk;
-  }
-
-  /** What the closed tests of a candle read in the first cycle of each sample. */
-  private record Read(List<Long> ids, List<List<TestFit.Got>> each, double rate) {
-    int tests() {
-      return ids.size();
-    }
-
-    /** All but the latest, where there is more than one. */
-    List<TestFit.Got> seen() {
-      return each.subList(0, each.size() < 2 ? each.size() : each.size() - 1).stream()
-          .flatMap(List::stream)
-          .toList();
-    }
-
-    List<TestFit.Got> later() {
-      return each.size() < 2 ? List.of() : each.get(each.size() - 1);
-    }
   }
 
   void addTo(RoutesConfig routes) {
@@ -107,7 +79,7 @@ final class FitRoutes {
     if (form.ok() && k.isPresent() && rho.isPresent()) {
       double conductivity = k.get();
       double density = rho.get();
-      vessel = desk.studio().look(books -> vessel(books, code, conductivity, density));
+      vessel = desk.studio().look(books -> TestedCandle.vessel(books, code, conductivity, density));
       if (vessel.isEmpty()) {
         form.complain("candle", "Its card or its vessel's card is not on file.");
       }
@@ -116,20 +88,21 @@ final class FitRoutes {
       Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of(), List.of()));
       return;
     }
-    Read read = desk.studio().look(books -> read(books, code));
+    TestedCandle read = desk.studio().look(books -> TestedCandle.of(books, code));
     try {
-      Burn burn =
-          SimulationForm.candle(vessel.get(), wax.get(), read.rate, new double[] {21, hours(read)});
-      TestFit fit = TestFit.of(burn, read.seen(), read.later());
+      Burn burn = read.burn(vessel.get(), wax.get());
+      TestFit.Laid laid = TestFit.lay(burn, read.each());
+      TestFit fit = laid.latest();
+      Optional<Warmth> warmth = Warmth.of(laid, read.cycle(vessel.get(), wax.get()));
       Show.page(
           http,
           TEMPLATE,
           page(
               form,
-              lines(read, fit),
+              lines(read, fit, warmth),
               estimates(fit),
-              foretold(fit, read.tests() >= TESTS_MIN),
-              running(burn, read)));
+              foretold(fit, read.seenTests() >= Warmth.TESTS_MIN),
+              running(laid, read)));
     } catch (OutOfRange e) {
       form.complain("candle", e.sentence() + ": " + e.hint() + ".");
       Show.again(http, TEMPLATE, page(form, List.of(), List.of(), List.of(), List.of()));
@@ -144,122 +117,16 @@ final class FitRoutes {
     return value;
   }
 
-  private static double hours(Read read) {
-    double most = 0.5;
-    for (TestFit.Got got : read.seen()) {
-      most = Math.max(most, got.want().hours());
-    }
-    for (TestFit.Got got : read.later()) {
-      most = Math.max(most, got.want().hours());
-    }
-    return Math.min(12, most);
-  }
-
-  /** The vessel of a candle as a simulation takes it: even wall and base from its drawing. */
-  static Optional<Vessel> vessel(Books books, String code, double k, double density) {
-    Optional<CandleDesign> candle =
-        books.cards().current(Drawers.CANDLE, code).map(CardVersion::body);
-    return candle
-        .flatMap(c -> books.cards().current(Drawers.VESSEL, c.vessel()))
-        .map(CardVersion::body)
-        .map(
-            v ->
-                new Vessel(
-                    v.cavity().solid(),
-                    v.cavity().heightMm() - candle.get().headspaceMm(),
-                    (v.outer().solid().bottom().lengthMm() - v.cavity().solid().bottom().lengthMm())
-                        / 2,
-                    v.outer().heightMm() - v.cavity().heightMm(),
-                    new Vessel.Stuff(k, density, HEAT_CAPACITY, EMISSIVITY)));
-  }
-
-  private static Read read(Books books, String candle) {
-    List<Long> ids = new ArrayList<>();
-    List<List<TestFit.Got>> each = new ArrayList<>();
-    List<Double> rates = new ArrayList<>();
-    for (BurnTest test : books.burns().list(candle, null, TESTS).items()) {
-      if (test.closed() == null) {
-        continue;
-      }
-      List<TestFit.Got> got = new ArrayList<>();
-      for (TestReader.Sample sample : TestReader.samples(books, test.id())) {
-        for (TestReader.Burnt burnt : sample.cycles()) {
-          if (!burnt.early() && !burnt.kind().isMisuse()) {
-            BurnRate.of(burnt.judged(), BurnRate.USUAL_RESOLUTION_G)
-                .ifPresent(r -> rates.add(r.gramsPerHour()));
-            if (burnt.cycle().number() == 1) {
-              burnt.judged().readings().forEach(r -> add(got, r));
-            }
-          }
-        }
-      }
-      ids.add(0, test.id()); // listed newest first
-      each.add(0, got);
-    }
-    return new Read(ids, each, rates.stream().mapToDouble(r -> r).average().orElse(0));
-  }
-
-  /**
-   * A tested candle to hold a simulation against; empty where no closed test weighed it or it is
-   * not a round one with one wick.
-   *
-   * @param set conductivity W/(m·K), density kg/m³, room °C, hours
-   */
-  static Optional<Beside> tested(Books books, String code, String wax, double[] set) {
-    Optional<CandleDesign> design =
-        books.cards().current(Drawers.CANDLE, code).map(CardVersion::body);
-    try {
-      Optional<Vessel> vessel = vessel(books, code, set[0], set[1]);
-      double rate = read(books, code).rate;
-      boolean fits =
-          design.isPresent()
-              && design.get().wicks().count() == 1
-              && vessel.isPresent()
-              && vessel.get().cavity().bottom() instanceof Circle
-              && rate > 0;
-      return fits
-          ? Optional.of(
-              new Beside(
-                  design.get().name(),
-                  SimulationForm.candle(vessel.get(), wax, rate, new double[] {set[2], set[3]})))
-          : Optional.empty();
-    } catch (OutOfRange e) {
-      return Optional.empty(); // a card or what was weighed cannot be
-    }
-  }
-
-  private static void add(List<TestFit.Got> got, Reading reading) {
-    double hours = reading.minute() / 60;
-    if (hours < 0.25) {
-      return; // the first quarter of an hour is shorter than the fit's records
-    }
-    Double length = reading.values().get("pool_length_mm");
-    Double width = reading.values().getOrDefault("pool_width_mm", length);
-    Double depth = reading.values().get("pool_depth_mm");
-    Double wall = reading.values().get("wall_c");
-    if (length != null && width != null) {
-      got.add(
-          new TestFit.Got(
-              new WickFit.Want(hours, WickFit.Kind.POOL_RADIUS_MM), (length + width) / 4));
-    }
-    if (depth != null) {
-      got.add(new TestFit.Got(new WickFit.Want(hours, WickFit.Kind.POOL_DEPTH_MM), depth));
-    }
-    if (wall != null) {
-      got.add(new TestFit.Got(new WickFit.Want(hours, WickFit.Kind.WALL_C), wall));
-    }
-  }
-
-  private static List<String> lines(Read read, TestFit fit) {
+  private static List<String> lines(TestedCandle read, TestFit fit, Optional<Warmth> warmth) {
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
             Locale.ROOT,
             "Stands on %s, %s, and a weighed burn rate of %.2f g/h.",
             Counted.of(read.tests(), "closed test", "closed tests"),
-            Counted.of(read.seen().size(), "reading", "readings"),
-            read.rate));
-    int free = read.seen().size() - fit.fitted().estimates().size();
+            Counted.of(read.seenReadings(), "reading", "readings"),
+            read.rate()));
+    int free = read.seenReadings() - fit.fitted().estimates().size();
     lines.add(
         String.format(
             Locale.ROOT,
@@ -269,26 +136,40 @@ final class FitRoutes {
             fit.fitted().misfit() > 2.0 * Math.max(1, free)
                 ? ": the model does not follow these readings"
                 : ""));
-    if (read.tests() < TESTS_MIN) {
-      lines.add("Fewer than three tests: no wall temperature is told, only more or less.");
-    }
+    lines.add(
+        warmth
+            .map(FitRoutes::warmest)
+            .orElse(
+                "Fewer than three tests have read the wall: no temperature is told, only more or"
+                    + " less."));
     score(lines, fit, WickFit.Kind.POOL_RADIUS_MM, "mm of the pool's half width");
     score(lines, fit, WickFit.Kind.POOL_DEPTH_MM, "mm of its depth");
     score(lines, fit, WickFit.Kind.WALL_C, "K of the wall");
+    score(lines, fit, WickFit.Kind.BASE_C, "K of the underside");
     if (fit.foretold().isEmpty()) {
       lines.add("No later test yet to hold it against.");
     }
     return lines;
   }
 
+  /** Wall and underside of the candle in a usual cycle, as figures with their bands. */
+  private static String warmest(Warmth warmth) {
+    return String.format(
+        Locale.ROOT,
+        "In a cycle of 4 h in a room of 21 °C, at the warmest: %s; from %d tests that read the"
+            + " wall. A prediction, no limit and no verdict.",
+        Beside.degrees(warmth),
+        warmth.tests());
+  }
+
   /** Each test foretold from those before it, and all of them together. */
-  private static List<List<String>> running(Burn burn, Read read) {
+  private static List<List<String>> running(TestFit.Laid laid, TestedCandle read) {
     if (read.tests() < 2) {
       return List.of();
     }
     List<List<String>> rows = new ArrayList<>();
     List<TestFit.Foretold> all = new ArrayList<>();
-    List<List<TestFit.Foretold>> each = TestFit.running(burn, read.each());
+    List<List<TestFit.Foretold>> each = laid.running();
     for (int i = 0; i < each.size(); i++) {
       if (!each.get(i).isEmpty()) {
         all.addAll(each.get(i));
@@ -304,7 +185,11 @@ final class FitRoutes {
   private static List<String> scores(String name, List<TestFit.Foretold> of) {
     List<String> row = new ArrayList<>(List.of(name));
     for (WickFit.Kind kind :
-        List.of(WickFit.Kind.POOL_RADIUS_MM, WickFit.Kind.POOL_DEPTH_MM, WickFit.Kind.WALL_C)) {
+        List.of(
+            WickFit.Kind.POOL_RADIUS_MM,
+            WickFit.Kind.POOL_DEPTH_MM,
+            WickFit.Kind.WALL_C,
+            WickFit.Kind.BASE_C)) {
       double score = TestFit.score(of, kind);
       row.add(Double.isNaN(score) ? "not read" : String.format(Locale.ROOT, "%.1f", score));
     }
@@ -338,20 +223,22 @@ final class FitRoutes {
     List<List<String>> rows = new ArrayList<>();
     for (TestFit.Foretold f : fit.foretold()) {
       WickFit.Want want = f.got().want();
-      boolean wall = want.kind() == WickFit.Kind.WALL_C;
+      boolean hidden =
+          !calibrated && (want.kind() == WickFit.Kind.WALL_C || want.kind() == WickFit.Kind.BASE_C);
       String words =
           switch (want.kind()) {
             case POOL_RADIUS_MM -> "half the pool's width, mm";
             case POOL_DEPTH_MM -> "pool depth, mm";
             case WALL_C -> "outer wall, °C";
+            case BASE_C -> "underside, °C";
           };
       double off = f.said() - f.got().value();
       rows.add(
           List.of(
               words + ", after " + Plot.plain(want.hours()) + " h",
               Plot.plain(f.got().value()),
-              wall && !calibrated ? (off > 0 ? "more" : "less") : Plot.plain(f.said()),
-              String.format(Locale.ROOT, "%+.1f", off)));
+              hidden ? (off > 0 ? "more" : "less") : Plot.plain(f.said()),
+              hidden ? "–" : String.format(Locale.ROOT, "%+.1f", off)));
     }
     return rows;
   }

@@ -153,7 +153,7 @@ final class NextRoutes {
     return new Setting(
         WickCandidates.of(books, code, cost),
         candle,
-        FitRoutes.vessel(books, code, conductivity, DENSITY),
+        TestedCandle.vessel(books, code, conductivity, DENSITY),
         new WickMemory(USUAL_RATE, WickTests.of(books).rates()));
   }
 

@@ -29,6 +29,7 @@ import pourwright.burn.Frame;
  * @param title the same for people
  * @param besideName the tested candle that it was held against, or an empty string
  * @param besideTold what came of that
+ * @param besideWarm wall and underside in degrees, or why not
  */
 record RunFile(
     long id,
@@ -38,8 +39,9 @@ record RunFile(
     BurnResult result,
     @Nullable Band band,
     String besideName,
-    String besideTold) {
-  private static final int FORM = 0x50573032;
+    String besideTold,
+    String besideWarm) {
+  private static final int FORM = 0x50573033;
   private static final int MOST = 100_000;
 
   /** The name under which the answer to a question is kept. */
@@ -79,6 +81,7 @@ record RunFile(
       }
       out.writeUTF(besideName);
       out.writeUTF(besideTold);
+      out.writeUTF(besideWarm);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -105,9 +108,10 @@ record RunFile(
               : null;
       String name = in.readUTF();
       String told = in.readUTF();
+      String warm = in.readUTF();
       boolean whole = in.read() < 0; // only at the end is the checksum looked at
       return whole
-          ? Optional.of(new RunFile(id, question, title, frames, result, band, name, told))
+          ? Optional.of(new RunFile(id, question, title, frames, result, band, name, told, warm))
           : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();
@@ -172,7 +176,8 @@ record RunFile(
             p.meltedSurface(),
             p.liquidG(),
             p.meanC(),
-            p.wallC()
+            p.wallC(),
+            p.baseC()
           });
     }
     BurnResult.Balance b = r.balance();
@@ -204,8 +209,8 @@ record RunFile(
   private static BurnResult result(DataInputStream in) throws IOException {
     List<BurnResult.Pool> pool = new ArrayList<>();
     for (int left = count(in); left > 0; left--) {
-      double[] p = exactly(9, numbers(in));
-      pool.add(new BurnResult.Pool(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8]));
+      double[] p = exactly(10, numbers(in));
+      pool.add(new BurnResult.Pool(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8], p[9]));
     }
     double[] v = exactly(10, numbers(in));
     BurnResult.Effort effort =

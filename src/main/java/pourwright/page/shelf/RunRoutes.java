@@ -12,7 +12,6 @@ import java.util.Optional;
 import pourwright.burn.Band;
 import pourwright.burn.BurnResult;
 import pourwright.burn.Frame;
-import pourwright.burn.Vessel;
 import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
@@ -70,15 +69,9 @@ final class RunRoutes {
     if (code.isEmpty()) {
       return Optional.empty();
     }
-    Vessel.Stuff stuff = question.burn().vessel().stuff();
-    double[] set = {
-      stuff.conductivity(),
-      stuff.density(),
-      question.burn().room().celsius(),
-      question.burn().fineness().hours()
-    };
     Optional<Beside> found =
-        desk.studio().look(books -> FitRoutes.tested(books, code, form.value("wax"), set));
+        desk.studio()
+            .look(books -> TestedCandle.tested(books, code, form.value("wax"), question.burn()));
     if (found.isEmpty()) {
       form.complain(
           "beside", "It has no closed test with weighings, or is not round with one wick.");
@@ -169,7 +162,7 @@ final class RunRoutes {
     return minutes / 60 + " h " + minutes % 60 + " min";
   }
 
-  /** No wall or base temperature: none is shown before three tests of the family calibrate it. */
+  /** A wall or base temperature only where three tests of the vessel's family calibrate it. */
   private static List<List<String>> figures(BurnResult result, Runs.Run run) {
     Optional<Band> band = run.band();
     BurnResult.Balance balance = result.balance();
@@ -192,7 +185,10 @@ final class RunRoutes {
         List.of("tunnelling", result.isTunnelling() ? "part of the surface stayed hard" : "no"));
     figures.add(
         List.of(
-            "wall and base", "not shown: not calibrated on three tests of this vessel's family"));
+            "wall and base",
+            run.besideWarm().isEmpty()
+                ? "not shown: not calibrated on three tests of this vessel's family"
+                : run.besideWarm()));
     if (!run.besideName().isEmpty()) {
       figures.add(List.of("beside " + run.besideName() + ", as tested", run.besideTold()));
     }

@@ -24,7 +24,7 @@ final class Runs {
   private static final int KEPT = 20;
 
   /** Part of every question: raised whenever the same question gets another answer. */
-  private static final String MODEL = "model 1: ";
+  private static final String MODEL = "model 2: ";
 
   private static final int BAND_SAMPLES = 24;
 
@@ -57,6 +57,7 @@ final class Runs {
     private volatile String trouble = "";
     private volatile String besideName = "";
     private volatile String besideTold = "";
+    private volatile String besideWarm = "";
 
     Run(long id, String question, String title) {
       this.id = id;
@@ -97,6 +98,7 @@ final class Runs {
       run.band = file.band();
       run.besideName = file.besideName();
       run.besideTold = file.besideTold();
+      run.besideWarm = file.besideWarm();
       run.result = file.result();
       return run;
     }
@@ -109,6 +111,11 @@ final class Runs {
     /** What came of that. */
     String besideTold() {
       return besideTold;
+    }
+
+    /** Wall and underside in degrees with their bands, or why not; empty without a tested one. */
+    String besideWarm() {
+      return besideWarm;
     }
 
     boolean isRunning() {
@@ -137,12 +144,22 @@ final class Runs {
         }
         if (!cancelled && beside != null) {
           besideTold = beside.told(plain);
+          besideWarm = beside.warm(burn);
           besideName = beside.name();
         }
         if (!cancelled) {
           kept.keep(
               RunFile.name(question),
-              new RunFile(id, question, title, frames(), plain, band, besideName, besideTold)
+              new RunFile(
+                      id,
+                      question,
+                      title,
+                      frames(),
+                      plain,
+                      band,
+                      besideName,
+                      besideTold,
+                      besideWarm)
                   .bytes());
         }
         result = plain;
@@ -160,7 +177,10 @@ final class Runs {
             + asked.key()
             + (beside == null
                 ? ""
-                : beside.name() + beside.burn().wicks() + beside.burn().vessel().stuff());
+                : beside.name()
+                    + beside.burn().wicks()
+                    + beside.burn().vessel().stuff()
+                    + RunFile.name(beside.tests().toString()));
     String title = asked.title();
     Burn burn = asked.burn();
     for (Run run : runs.values()) {
