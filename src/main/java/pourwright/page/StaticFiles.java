@@ -21,6 +21,7 @@ final class StaticFiles {
           "draft.js", "text/javascript; charset=utf-8",
           "pad.js", "text/javascript; charset=utf-8",
           "turn.js", "text/javascript; charset=utf-8",
+          "play.js", "text/javascript; charset=utf-8",
           "htmx.min.js", "text/javascript; charset=utf-8",
           "mark.svg", "image/svg+xml",
           "studio.webmanifest", "application/manifest+json");

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import pourwright.work.BurnBook;
+import pourwright.work.BurnLife;
 import pourwright.work.BurnTest;
 import pourwright.work.Deed;
 
@@ -117,6 +118,11 @@ final class FlameSql {
               SELECT t.candle, t.candle_version, s.id,
                 MAX(CASE WHEN EXISTS (SELECT 1 FROM burn_look k
                   WHERE k.cycle_id = c.id AND k.note LIKE 'cycle: %')
+                  OR EXISTS (SELECT 1 FROM burn_cycle b JOIN burn_cycle_end x
+                    ON x.cycle_id = b.id AND x.ended_ms <= c.lit_ms AND x.ended_ms > c.lit_ms - :rest
+                    WHERE b.sample_id = c.sample_id
+                    AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = b.deed_id)
+                    AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = x.deed_id))
                 THEN NULL ELSE (e.ended_ms - c.lit_ms) / 3600000.0 END) AS hours,
                 MAX((SELECT MAX(l.wall_c) FROM burn_look l WHERE l.cycle_id = c.id
                   AND NOT EXISTS (SELECT 1 FROM undone u WHERE u.deed_id = l.deed_id))) AS wall,
@@ -134,6 +140,7 @@ final class FlameSql {
               GROUP BY t.candle, t.candle_version, s.id) y
             GROUP BY y.candle, y.candle_version
             """)
+        .bind("rest", BurnLife.REST.toMillis())
         .map(
             (row, ctx) ->
                 Map.entry(

@@ -242,12 +242,13 @@ class ProofGateTest {
     long sample = press.studio.look(b -> b.burns().samples(test.id()).get(0).id());
     for (int i = 0; i < 2; i++) {
       long cycle = tests.light(press.act(), test.id(), sample).made().id();
-      press.clock.move(Duration.ofHours(2));
+      press.clock.move(Duration.ofHours(i == 0 ? 2 : 6));
       tests.putOut(press.act(), cycle, "self_extinguished").made();
       press.clock.move(Duration.ofHours(3));
     }
     tests.close(press.act(), test.id(), "pass", "in a hurry").made();
     assertThat(lives()).isEqualTo(before);
+    assertThat(press.label(null).burn().hoursAtATime()).as("six hours lit early").isEqualTo(4.0);
   }
 
   private Outcome<List<Piece>> pick(List<Piece> pieces) {

@@ -260,6 +260,12 @@ class ShelfBrowserTest extends BrowserTest {
     page.locator("#at").fill("3");
     that(page, "#moment").containsText("after 0 h 20 min");
     assertThat(page.locator("#scene rect").count()).isGreaterThan(20);
+    page.locator("#play").click();
+    that(page, "#play").containsText("Pause");
+    that(page, "#moment").not().containsText("after 0 h 20 min");
+    page.locator("#play").click();
+    that(page, "#play").containsText("Play");
+    assertThat(Integer.parseInt(page.locator("#at").inputValue())).isGreaterThan(3);
     that(page, "main").containsText("with usual ranges of its inputs");
     that(page, "main").containsText("not calibrated on three tests");
     that(page, "main").containsText("A prediction never replaces a burn test");
