@@ -9,6 +9,7 @@ import pourwright.work.Books;
 import pourwright.work.Deed;
 import pourwright.work.Subject;
 import pourwright.work.Timer;
+import pourwright.work.Undo;
 
 /** What stands around every page, read from the books. */
 public final class StudioSurroundings implements Surroundings {
@@ -121,7 +122,7 @@ public final class StudioSurroundings implements Surroundings {
   /** The newest deeds that still count and are no undo. */
   private static List<Deed> recent(Books books) {
     return books.deeds().history(null, RECENT).items().stream()
-        .filter(deed -> !deed.undone() && deed.undoes() == null)
+        .filter(deed -> !deed.undone() && deed.undoes() == null && Undo.serves(deed))
         .toList();
   }
 

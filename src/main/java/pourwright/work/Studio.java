@@ -105,6 +105,9 @@ public final class Studio {
   /** Issues proof folders. */
   public final IssueFolder issueFolder;
 
+  /** Prints labels for sale. */
+  public final PrintForSale printForSale;
+
   /** Keeps runs of the planner. */
   public final RecordPlanRun recordPlanRun;
 
@@ -204,6 +207,7 @@ public final class Studio {
     refillVessel = new RefillVessel(doing);
     importCards = new ImportCards(doing);
     houseCards = new TakeHouseCards(doing);
+    printForSale = new PrintForSale(doing);
     undo = new Undo(doing);
   }
 

@@ -20,6 +20,12 @@ public final class Undo {
     this.doing = doing;
   }
 
+  /** Whether a deed can be taken back at all: a hold is lifted, closed books and labels stand. */
+  public static boolean serves(Deed deed) {
+    return !java.util.List.of(PlaceHold.VERB, CloseBooks.VERB, PrintForSale.VERB)
+        .contains(deed.verb());
+  }
+
   /** Undoes, or says what stands on the deed. */
   public Outcome<Deed> run(Act act, long deed) {
     return doing.once(
@@ -47,6 +53,12 @@ public final class Undo {
           Reason.A_NAME_IS_NEEDED,
           "a hold is not undone, it is lifted",
           "lift it on the page of holds, with your name and the reason");
+    }
+    if (target.verb().equals(PrintForSale.VERB)) {
+      return Outcome.refused(
+          Reason.A_NAME_IS_NEEDED,
+          "what was printed for sale is not undone",
+          "destroy the labels, or hold the pieces they are on");
     }
     if (target.verb().equals(CloseBooks.VERB)) {
       return Outcome.refused(

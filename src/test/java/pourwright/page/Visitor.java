@@ -44,7 +44,7 @@ public final class Visitor {
   public HttpResponse<String> post(String path, String action, Map<String, String> changed) {
     Document page = page(path);
     Element form =
-        page.selectFirst("main form[action=" + action + "], form[action=" + action + "]");
+        page.selectFirst("main form[action=\"" + action + "\"], form[action=\"" + action + "\"]");
     if (form == null) {
       throw new IllegalArgumentException(path + " has no form for " + action);
     }

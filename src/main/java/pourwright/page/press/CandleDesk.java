@@ -2,6 +2,7 @@ package pourwright.page.press;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,8 +30,11 @@ import pourwright.work.Act;
 import pourwright.work.Books;
 import pourwright.work.BurnTest;
 import pourwright.work.CandleLabel;
+import pourwright.work.Deed;
 import pourwright.work.LabelPrinter;
 import pourwright.work.Learner;
+import pourwright.work.Outcome;
+import pourwright.work.PrintForSale;
 import pourwright.work.Reading;
 import pourwright.work.Subject;
 import pourwright.work.TestedFacts;
@@ -50,9 +54,10 @@ final class CandleDesk {
   void addTo(RoutesConfig routes) {
     routes.get("/press/candle/{code}", this::show);
     routes.post("/press/candle/{code}/measured", this::measure);
-    routes.get("/press/candle/{code}/labels.pdf", this::pdf);
-    routes.get("/press/candle/{code}/label.svg", this::svg);
-    routes.get("/press/candle/{code}/label.png", this::png);
+    routes.get("/press/candle/{code}/labels.pdf", http -> signed(http, this::pdf));
+    routes.get("/press/candle/{code}/label.svg", http -> signed(http, this::svg));
+    routes.get("/press/candle/{code}/label.png", http -> signed(http, this::png));
+    routes.post("/press/candle/{code}/print", this::sign);
   }
 
   private void show(Context http) {
@@ -209,9 +214,58 @@ final class CandleDesk {
     return carriers;
   }
 
-  private void pdf(Context http) {
+  /** Test labels come at once; labels for sale once somebody has signed for them. */
+  private void signed(Context http, java.util.function.BiConsumer<Context, LabelShown> file) {
     LabelShown shown = LabelShown.asked(desk, http);
     makerOnly(http, shown);
+    String code = http.pathParam("code");
+    String deed = http.queryParam("printed");
+    boolean signed =
+        deed != null
+            && deed.matches("\\d{1,18}")
+            && desk.studio()
+                .<Boolean>look(b -> PrintForSale.signed(b, Long.parseLong(deed), code, desk.now()));
+    if (forSale(shown) && !signed) {
+      String path = http.path();
+      String name = path.substring(path.lastIndexOf('/') + 1);
+      Show.page(http, "press/print.jte", printPage(shown, code, name, Form.blank()));
+      return;
+    }
+    file.accept(http, shown);
+  }
+
+  private static PressPages.PrintPage printPage(
+      LabelShown shown, String code, String file, Form form) {
+    String root = "/press/candle/" + code;
+    String query = LabelLayout.query(shown.form());
+    return new PressPages.PrintPage(
+        shown.label().candle().design().name(), root + "/print" + query, file, root + query, form);
+  }
+
+  private void sign(Context http) {
+    LabelShown shown = LabelShown.asked(desk, http);
+    String code = http.pathParam("code");
+    Form form = Form.of(http);
+    List<String> files = List.of("labels.pdf", "label.svg", "label.png");
+    String file = form.choice("file", "what is printed", files).orElse("labels.pdf");
+    String name = form.text("printed_by", "your name in full");
+    String why = form.text("printed_why", "what it is for");
+    Optional<Act> act = form.act(http, "");
+    if (form.ok() && act.isPresent()) {
+      Outcome<Deed> outcome = desk.studio().printForSale.run(act.get(), code, name, why);
+      if (outcome instanceof Outcome.Done<Deed> done) {
+        String query = LabelLayout.query(shown.form());
+        String more = (query.isEmpty() ? "?" : query + "&") + "printed=" + done.deed().id();
+        http.redirect("/press/candle/" + code + "/" + file + more, HttpStatus.SEE_OTHER);
+        return;
+      }
+      Outcome.Refused<Deed> refused = (Outcome.Refused<Deed>) outcome;
+      form.complain("printed_by", refused.sentence() + ": " + refused.hint() + ".");
+    }
+    Show.again(http, "press/print.jte", printPage(shown, code, file, form));
+  }
+
+  private void pdf(Context http, LabelShown shown) {
     LabelLayout layout = shown.layout();
     byte[] pdf =
         fitting(
@@ -220,9 +274,7 @@ final class CandleDesk {
     Show.inline(http, pdf, "application/pdf", "labels-" + http.pathParam("code") + ".pdf");
   }
 
-  private void svg(Context http) {
-    LabelShown shown = LabelShown.asked(desk, http);
-    makerOnly(http, shown);
+  private void svg(Context http, LabelShown shown) {
     LabelPrinter.Preview preview =
         printer.preview(shown.text(), shown.layout().widthMm(), shown.layout().heightMm());
     if (preview.svg().isEmpty()) {
@@ -235,9 +287,7 @@ final class CandleDesk {
         "label-" + http.pathParam("code") + ".svg");
   }
 
-  private void png(Context http) {
-    LabelShown shown = LabelShown.asked(desk, http);
-    makerOnly(http, shown);
+  private void png(Context http, LabelShown shown) {
     LabelLayout layout = shown.layout();
     byte[] png =
         fitting(
@@ -247,15 +297,17 @@ final class CandleDesk {
 
   /** A learner prints test labels; labels for sale are a maker's. */
   private void makerOnly(Context http, LabelShown shown) {
-    CandleLabel label = shown.label();
-    boolean forSale = label.gate().isOpen() && LabelPress.missing(shown.request()).isEmpty();
     String hand = Show.initials(http);
-    if (forSale && desk.studio().<Boolean>look(books -> Learner.is(books, hand))) {
+    if (forSale(shown) && desk.studio().<Boolean>look(books -> Learner.is(books, hand))) {
       throw new TurnedAway(
           403,
           hand + " is a learner, who does not print for sale",
           "A maker does it, under her own initials.");
     }
+  }
+
+  private static boolean forSale(LabelShown shown) {
+    return shown.label().gate().isOpen() && LabelPress.missing(shown.request()).isEmpty();
   }
 
   private static byte[] fitting(Supplier<byte[]> printing) {

@@ -210,4 +210,15 @@ public final class PressPages {
    */
   public record NetPage(
       Form form, Map<String, String> systems, String verdict, String tone, List<String> reasons) {}
+
+  /**
+   * Who prints labels for sale, and what for.
+   *
+   * @param candle its name
+   * @param action where the signature goes
+   * @param file what is printed
+   * @param back to the label
+   * @param form what was typed
+   */
+  public record PrintPage(String candle, String action, String file, String back, Form form) {}
 }

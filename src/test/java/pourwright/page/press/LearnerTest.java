@@ -76,7 +76,22 @@ class LearnerTest {
       assertThat(turnedAway.statusCode()).isEqualTo(403);
       assertThat(turnedAway.body()).contains("does not print for sale");
       visitor.post("/", "/hand", Map.of("hand", "MB"));
-      assertThat(visitor.get(labels).statusCode()).isEqualTo(200);
+      assertThat(visitor.get(labels).body()).contains("Your name in full");
+      String print = visitor.page(labels).select("main form").attr("action");
+      Map<String, String> unsaid = Map.of("printed_by", "Mira Bern", "printed_why", "");
+      assertThat(visitor.post(labels, print, unsaid).statusCode()).isEqualTo(422);
+      Map<String, String> initials = Map.of("printed_by", "MB", "printed_why", "order 1042");
+      assertThat(visitor.post(labels, print, initials).statusCode()).isEqualTo(422);
+      Map<String, String> named = Map.of("printed_by", "Mira Bern", "printed_why", "order 1042");
+      var signed = visitor.post(labels, print, named);
+      assertThat(signed.statusCode()).isEqualTo(303);
+      var paper = visitor.get(signed.headers().firstValue("Location").orElseThrow());
+      assertThat(paper.headers().firstValue("Content-Type")).contains("application/pdf");
+      var deed = press.studio.history(null, 1).items().get(0);
+      assertThat(deed.verb()).isEqualTo("printed for sale");
+      assertThat(deed.note()).isEqualTo("Mira Bern: order 1042");
+      assertThat(refused(press.studio.undo.run(press.act(), deed.id())))
+          .isEqualTo(Reason.A_NAME_IS_NEEDED);
     }
   }
 }
