@@ -161,7 +161,7 @@ record LabelSetting(
     }
 
     private double footerHeight() {
-      double maker = label.maker().size() * body * LINE;
+      double maker = maker().size() * body * LINE;
       double left = SIGN_MM + 1 + maker;
       return Math.max(left, QR_MM) + netSize() * LINE + 1;
     }
@@ -180,10 +180,9 @@ record LabelSetting(
         }
       }
       double line = top + SIGN_MM + 1;
-      for (String text : label.maker()) {
+      for (String text : maker()) {
         line += body;
-        String shown = cut(text, width - 2 * EDGE - QR_MM);
-        items.add(new Item.Words(EDGE, line, body, false, false, shown));
+        items.add(new Item.Words(EDGE, line, body, false, false, text));
         line += body * (LINE - 1);
       }
       items.add(new Item.Code(width - EDGE - QR_MM + 1, top, QR_MM, code(label.link())));
@@ -193,12 +192,17 @@ record LabelSetting(
       items.add(new Item.Words(width - EDGE - mark, base, body, false, false, label.mark()));
     }
 
-    private String cut(String text, double room) {
-      String shown = text;
-      while (shown.length() > 1 && LabelFonts.shared().width(shown, false, body) > room) {
-        shown = shown.substring(0, shown.length() - 1);
+    /** Who answers for it, beside the code: a line too long is broken, never cut. */
+    private List<String> maker() {
+      double room = width - 2 * EDGE - QR_MM;
+      List<String> lines = new ArrayList<>();
+      for (String text : label.maker()) {
+        boolean whole = LabelFonts.shared().width(text, false, body) <= room;
+        for (String part : whole ? List.of(text) : List.of(text.split(" · ", -1))) {
+          lines.addAll(wrap(part, body, false, room));
+        }
       }
-      return shown;
+      return lines;
     }
   }
 

@@ -23,6 +23,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -112,6 +113,21 @@ class LabelPdfTest {
       assertThat(printed.smallestXHeightMm()).isGreaterThanOrEqualTo(least.xHeightMm() - 0.005);
       assertThat(printed.outsideMm()).isLessThanOrEqualTo(0.01);
       assertThat(printed.embedded()).isNotEmpty().allMatch(e -> e);
+    }
+  }
+
+  /** Regulation (EC) 1272/2008 Article 17 (1) (a): name, address and telephone of who supplies. */
+  @ParameterizedTest
+  @CsvSource({"60,52,110", "250,74,105", "600,90,120", "3500,105,148"})
+  void whoSuppliesItIsNeverCutShort(double capacityMl, double widthMm, double heightMm)
+      throws IOException {
+    LabelText text = label(ONE_SIGN, capacityMl, SaleGate.open(), "en");
+    byte[] pdf = LabelPdf.sheets(List.of(text), LabelStock.single(widthMm, heightMm));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String printed = new PDFTextStripper().getText(document).replaceAll("\\s", "");
+      assertThat(printed)
+          .contains("UndercroftLanternWorks", "1CellarSteps,Harbour")
+          .contains("+000000000", "works@example.org");
     }
   }
 
