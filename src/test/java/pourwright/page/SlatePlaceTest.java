@@ -94,6 +94,10 @@ class SlatePlaceTest extends BrowserTest {
     Document all = visitor.page("/slate");
     assertThat(all.select("th").eachText()).contains("Margin of price", "Margin of cost");
     assertThat(all.select("tbody tr")).hasSizeGreaterThanOrEqualTo(12);
+    // one name of the currency for the whole table; on a phone each figure says what it is
+    assertThat(all.select("caption").text()).startsWith("In EUR at the shop price");
+    assertThat(all.select("tbody td").eachText()).noneMatch(t -> t.contains("EUR"));
+    assertThat(all.select("tbody td").eachAttr("data-label")).hasSize(12 * 6);
     Document one = visitor.page("/slate/bollard-rain?price=40");
     assertThat(one.select("main").text())
         .contains("40.00 EUR", "of price", "of cost", "A market day of 120.00 EUR is paid by")

@@ -8,10 +8,12 @@ import pourwright.page.Form;
  *
  * @param purpose what is done here
  * @param form the house's numbers as they are or were typed
+ * @param currency the letters of the currency all money of the rows is in
  * @param rows candles, what earns most per hour of hands first
  * @param best which pays best, in sentences
  */
-public record SlatePage(String purpose, Form form, List<Row> rows, List<String> best) {
+public record SlatePage(
+    String purpose, Form form, String currency, List<Row> rows, List<String> best) {
 
   /** A candle. */
   public record Row(

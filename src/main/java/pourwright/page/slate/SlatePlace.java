@@ -77,7 +77,11 @@ public final class SlatePlace implements Place {
           SlateReader reader = new SlateReader(book);
           SlateReader.Listed listed = listed(book, reader);
           return new SlatePage(
-              purpose(), typed.orElseGet(reader::settings), listed.rows(), listed.best());
+              purpose(),
+              typed.orElseGet(reader::settings),
+              book.currency(),
+              listed.rows(),
+              listed.best());
         });
   }
 

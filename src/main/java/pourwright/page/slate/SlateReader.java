@@ -41,7 +41,11 @@ final class SlateReader {
   }
 
   private String money(double value) {
-    return String.format(Locale.ROOT, "%.2f %s", value, book.currency());
+    return plain(value) + " " + book.currency();
+  }
+
+  private static String plain(double value) {
+    return String.format(Locale.ROOT, "%.2f", value).replace('-', '\u2212');
   }
 
   private String range(Sourced value) {
@@ -51,7 +55,7 @@ final class SlateReader {
   }
 
   private static String percent(double fraction) {
-    return String.format(Locale.ROOT, "%.0f %%", PERCENT * fraction);
+    return String.format(Locale.ROOT, "%.0f %%", PERCENT * fraction).replace('-', '\u2212');
   }
 
   /** Which candle pays hands best and which the mold, in a sentence. */
@@ -88,12 +92,12 @@ final class SlateReader {
     return new SlatePage.Row(
         "/slate/" + laid.design().code(),
         laid.design().name(),
-        money(slate.cost().value()),
-        money(slate.price().value()),
+        plain(slate.cost().value()),
+        plain(slate.price().value()),
         percent(slate.marginOfPrice().value()),
         percent(slate.marginOfCost().value()),
-        money(slate.earnsPerHour()),
-        money(slate.earnsPerMoldDay(laid.moldDays())));
+        plain(slate.earnsPerHour()),
+        plain(slate.earnsPerMoldDay(laid.moldDays())));
   }
 
   CandleSlatePage page(SlateBook.Laid laid, Form form) {
