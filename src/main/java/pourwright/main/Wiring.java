@@ -129,7 +129,7 @@ public final class Wiring implements AutoCloseable {
         .and(new PlanCorner(desk, ahead, planner(), PlanCorner.LIMIT))
         .and(new PromiseDesk(desk, promising(), PlanCorner.LIMIT.multipliedBy(2)))
         .and(new SeasonDesk(desk))
-        .and(new BuyDesk(desk, list -> new CpSatPurchasing().buy(list)));
+        .and(new BuyDesk(desk, ahead, list -> new CpSatPurchasing().buy(list)));
   }
 
   /** The optimal planner; the solver's library loads when something is planned. */

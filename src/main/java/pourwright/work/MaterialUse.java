@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import pourwright.card.Supplier;
 import pourwright.material.Material;
 import pourwright.stock.Amount;
+import pourwright.stock.Deliveries;
 import pourwright.stock.Lot;
 import pourwright.stock.Movement;
 import pourwright.stock.Price;
@@ -26,7 +27,9 @@ public final class MaterialUse {
   public static final int DAYS = 90;
 
   private static final int AT_ONCE = 1000;
-  private static final int LEAD_DAYS = 7;
+
+  /** Days from order to delivery where no card says it; house. */
+  static final int LEAD_DAYS = 7;
 
   /** Chance not to run out in a lead time; house. */
   private static final double CHANCE = 0.95;
@@ -45,6 +48,8 @@ public final class MaterialUse {
    *
    * @param material the card
    * @param onHand what may be drawn
+   * @param onOrder what was ordered and has not come
+   * @param lead how long deliveries take, and from how many that is known
    * @param use a day, and how long a delivery takes
    * @param reorder safety stock and order point
    * @param orderBy the last day to order so that the safety stock is not touched
@@ -53,6 +58,8 @@ public final class MaterialUse {
   public record Row(
       Material material,
       double onHand,
+      double onOrder,
+      Deliveries.LeadTime lead,
       Reorder.Use use,
       Reorder reorder,
       LocalDate orderBy,
@@ -77,6 +84,7 @@ public final class MaterialUse {
       }
       lot.map(Lot::supplier).ifPresent(s -> supplier.put(lot.get().material(), s));
     }
+    Deliveries deliveries = PlaceOrder.of(books, zone);
     Map<String, Integer> lead = new HashMap<>();
     Drawers.book(books).all(Supplier.class).forEach(s -> lead.put(s.code(), s.leadDays()));
     Map<String, Amount> drawable = books.lots().drawable(today);
@@ -87,16 +95,23 @@ public final class MaterialUse {
         (code, used) -> {
           Material material = materials.get(code);
           if (material != null) {
-            int days = lead.getOrDefault(supplier.getOrDefault(code, ""), LEAD_DAYS);
+            String from = supplier.getOrDefault(code, "");
             Amount there = drawable.get(code);
-            rows.add(row(material, used, days, there == null ? 0 : there.inUsualUnit()));
+            rows.add(
+                row(
+                    material,
+                    used,
+                    deliveries.from(from, lead.getOrDefault(from, LEAD_DAYS)),
+                    there == null ? 0 : there.inUsualUnit(),
+                    deliveries.onOrder(code)));
           }
         });
     rows.sort(java.util.Comparator.comparing(Row::orderBy).thenComparing(r -> r.material().code()));
     return rows;
   }
 
-  private Row row(Material material, double[] used, int leadDays, double onHand) {
+  private Row row(
+      Material material, double[] used, Deliveries.LeadTime lead, double onHand, double onOrder) {
     double sum = 0;
     double squares = 0;
     for (double amount : used) {
@@ -105,13 +120,14 @@ public final class MaterialUse {
     }
     double mean = sum / used.length;
     double deviation = Math.sqrt(Math.max(0, squares / used.length - mean * mean));
-    // one lead time is known, not how it varies: a quarter of it, house
-    Reorder.Use use = new Reorder.Use(mean, deviation, leadDays, leadDays / 4.0);
+    Reorder.Use use = new Reorder.Use(mean, deviation, lead.meanDays(), lead.deviationDays());
     Reorder reorder = Reorder.of(use, CHANCE);
     Integer life = material.shelfLife().closedDays();
+    double there = onHand + onOrder;
     double keeps =
-        life == null ? Double.POSITIVE_INFINITY : Reorder.mostThatKeeps(use, life, onHand);
-    return new Row(material, onHand, use, reorder, reorder.orderBy(today, onHand, use), keeps);
+        life == null ? Double.POSITIVE_INFINITY : Reorder.mostThatKeeps(use, life, there);
+    return new Row(
+        material, onHand, onOrder, lead, use, reorder, reorder.orderBy(today, there, use), keeps);
   }
 
   private List<Movement> since(Instant from) {

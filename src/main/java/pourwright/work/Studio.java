@@ -153,6 +153,9 @@ public final class Studio {
   /** Takes the house's cards to begin with. */
   public final TakeHouseCards houseCards;
 
+  /** Writes down what was ordered from suppliers. */
+  public final PlaceOrder placeOrder;
+
   /** Takes a deed back. */
   public final Undo undo;
 
@@ -208,6 +211,7 @@ public final class Studio {
     importCards = new ImportCards(doing);
     houseCards = new TakeHouseCards(doing);
     printForSale = new PrintForSale(doing);
+    placeOrder = new PlaceOrder(doing);
     undo = new Undo(doing);
   }
 

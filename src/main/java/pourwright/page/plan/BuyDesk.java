@@ -1,116 +1,136 @@
 package pourwright.page.plan;
 
+import static pourwright.page.plan.BuyLines.lines;
+import static pourwright.page.plan.BuyLines.number;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.SortedMap;
+import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 import pourwright.material.Material;
 import pourwright.page.Corner;
 import pourwright.page.Desk;
 import pourwright.page.Form;
+import pourwright.page.Said;
 import pourwright.page.Show;
-import pourwright.plan.Planner;
+import pourwright.page.now.WorkAhead;
 import pourwright.quantity.OutOfRange;
+import pourwright.stock.Deliveries;
 import pourwright.stock.Purchase;
 import pourwright.stock.PurchaseList;
 import pourwright.stock.Purchasing;
+import pourwright.work.Act;
+import pourwright.work.Drawers;
 import pourwright.work.MaterialUse;
-import pourwright.work.Replan;
+import pourwright.work.Outcome;
+import pourwright.work.PlaceOrder;
+import pourwright.work.Reading;
+import pourwright.work.ToBuy;
 import pourwright.work.WorkPlan;
 import pourwright.work.YieldReader;
 
-/** What is short, the cheapest way to buy it, and when each material is to be ordered again. */
+/**
+ * What is to be bought, the cheapest way to buy it and by which day, what is on order, and when
+ * each material is to be ordered again.
+ */
 public final class BuyDesk implements Corner {
+  private static final String PATH = "/plan/buy";
   private static final String TEMPLATE = "plan/buy.jte";
-  private static final int LINES_MAX = 200;
 
   private final Desk desk;
+  private final WorkAhead ahead;
   private final Purchasing purchasing;
 
-  /** Buying for this studio. */
+  /** Buying for this studio, with a plan of the work of its own. */
   public BuyDesk(Desk desk, Purchasing purchasing) {
+    this(desk, new WorkAhead(desk), purchasing);
+  }
+
+  /** Buying for this studio; the plan of the work says when a batch begins. */
+  public BuyDesk(Desk desk, WorkAhead ahead, Purchasing purchasing) {
     this.desk = desk;
+    this.ahead = ahead;
     this.purchasing = purchasing;
   }
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get("/plan/buy", this::show);
-    routes.post("/plan/buy", this::work);
+    routes.get(PATH, this::show);
+    routes.post(PATH, this::work);
+    routes.post(PATH + "/ordered", this::ordered);
+    routes.post(PATH + "/gone", this::gone);
+  }
+
+  private List<ToBuy> toBuy() {
+    WorkPlan timed = ahead.get().plan();
+    return desk.studio().look(books -> ToBuy.of(books, timed, desk.now(), desk.zone()));
   }
 
   private void show(Context http) {
     Form form;
     List<String> losses = List.of();
     try {
-      WorkPlan plan = amounts();
+      WorkPlan timed = ahead.get().plan();
+      WorkPlan plan = desk.studio().look(books -> ToBuy.amounts(books, desk.now(), desk.zone()));
       losses = LossWords.of(plan, desk.studio().look(YieldReader::of));
-      SortedMap<String, Double> needs = shortOf(plan);
+      List<ToBuy> rows =
+          desk.studio().look(books -> ToBuy.of(books, plan, timed, desk.now(), desk.zone()));
       form =
           Form.startingFrom(
               Map.of(
-                  "needs", lines(needs.entrySet(), e -> e.getKey() + "; " + number(e.getValue())),
-                  "packs", lines(packs(needs), BuyDesk::line),
+                  "needs", lines(rows, r -> BuyLines.line(r.need())),
+                  "packs", lines(packs(rows), BuyLines::line),
                   "postage", ""));
     } catch (OutOfRange e) { // a card of an open order is missing
       form = Form.blank();
       form.complain("needs", e.sentence() + ": " + e.hint() + ".");
     }
-    Show.page(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), losses));
+    Show.page(http, TEMPLATE, new BuyPage(form, rows(), BuyPage.Answer.NONE, onOrder(), losses));
   }
 
-  private static <T> String lines(Iterable<T> all, Function<T, String> words) {
-    StringBuilder text = new StringBuilder();
-    all.forEach(one -> text.append(words.apply(one)).append('\n'));
-    return text.toString();
+  private BuyPage page(Form form, BuyPage.Answer answer) {
+    return new BuyPage(form, rows(), answer, onOrder(), List.of());
   }
 
-  private static String line(PurchaseList.Offer offer) {
-    return offer.material()
-        + "; "
-        + offer.supplier()
-        + "; "
-        + number(offer.packG())
-        + "; "
-        + number(offer.goods(1));
-  }
-
-  /** What the open orders want and no lot gives, in each material's usual unit. */
-  private static SortedMap<String, Double> shortOf(WorkPlan plan) {
-    SortedMap<String, Double> needs = new TreeMap<>();
-    plan.make()
-        .shortages()
-        .forEach(
-            (code, units) -> {
-              Material material = plan.book().materials().get(code);
-              needs.put(code, material.unit().fromSmall(units));
-            });
-    return needs;
-  }
-
-  /** What the open orders want, worked out for its amounts alone. */
-  private WorkPlan amounts() {
-    Planner amountsOnly = (problem, effort) -> new Planner.NotFound(List.of());
+  private List<PurchaseList.Offer> packs(List<ToBuy> rows) {
     return desk.studio()
         .look(
             books ->
-                WorkPlan.of(books, Replan.openLines(books), desk.now(), desk.zone(), amountsOnly));
-  }
-
-  private List<PurchaseList.Offer> packs(Map<String, Double> needs) {
-    return desk.studio()
-        .look(
-            books ->
-                needs.keySet().stream()
-                    .flatMap(code -> MaterialUse.packs(books, code).stream())
+                rows.stream()
+                    .flatMap(r -> MaterialUse.packs(books, r.material().code()).stream())
                     .toList());
+  }
+
+  private List<BuyPage.OnOrder> onOrder() {
+    return desk.studio()
+        .look(
+            books -> {
+              Map<String, Material> materials =
+                  Drawers.materials(books).all().stream()
+                      .collect(Collectors.toMap(Material::code, m -> m));
+              return PlaceOrder.of(books, desk.zone()).open().stream()
+                  .map(open -> onOrder(open, materials.get(open.order().material())))
+                  .toList();
+            });
+  }
+
+  private BuyPage.OnOrder onOrder(
+      Deliveries.Open open, @org.jspecify.annotations.Nullable Material material) {
+    Deliveries.Ordered order = open.order();
+    String unit = material == null ? "" : " " + material.unit().unit();
+    return new BuyPage.OnOrder(
+        order.id(),
+        material == null ? order.material() : material.name(),
+        number(open.still()) + unit,
+        order.supplier(),
+        desk.day(order.day()));
   }
 
   private List<BuyPage.Row> rows() {
@@ -125,55 +145,47 @@ public final class BuyDesk implements Corner {
     return new BuyPage.Row(
         row.material().name(),
         number(row.onHand()) + unit,
+        row.onOrder() > 0 ? number(row.onOrder()) + unit : "",
         number(7 * row.use().perDayG()) + unit,
-        Math.round(row.use().leadDays()) + " d",
+        lead(row.lead()),
         number(row.reorder().safetyG()) + unit,
         number(row.reorder().orderPointG()) + unit,
         now ? "now" : desk.day(row.orderBy()),
         now);
   }
 
+  private static String lead(Deliveries.LeadTime lead) {
+    return lead.deliveries() == 0
+        ? Math.round(lead.meanDays()) + " d, by the card"
+        : String.format(
+            Locale.ROOT,
+            "%.0f \u00b1 %.1f d, %d deliveries",
+            lead.meanDays(),
+            lead.deviationDays(),
+            lead.deliveries());
+  }
+
   private void work(Context http) {
     Form form = Form.of(http);
-    List<PurchaseList.Need> needs =
-        read(form, "needs", 2, cells -> new PurchaseList.Need(cells[0], amount(cells[1])));
-    List<PurchaseList.Offer> offers =
-        read(
-            form,
-            "packs",
-            4,
-            cells ->
-                new PurchaseList.Offer(
-                    cells[0], cells[1], amount(cells[2]), amount(cells[3]), PurchaseList.NO_LIMIT));
-    List<PurchaseList.Supplier> suppliers =
-        read(
-            form,
-            "postage",
-            2,
-            cells ->
-                new PurchaseList.Supplier(
-                    cells[0],
-                    amount(cells[1]),
-                    cells.length > 2
-                        ? OptionalDouble.of(amount(cells[2]))
-                        : OptionalDouble.empty()));
+    List<PurchaseList.Need> needs = BuyLines.needs(form);
+    List<PurchaseList.Offer> offers = BuyLines.packs(form);
+    List<PurchaseList.Supplier> suppliers = BuyLines.postage(form);
     if (needs.isEmpty() && form.ok()) {
       form.complain("needs", "Nothing is needed: write one line for each material.");
     }
-    if (!form.ok()) {
-      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), List.of()));
-      return;
+    if (form.ok()) {
+      try {
+        PurchaseList list = new PurchaseList(needs, offers, suppliers);
+        Show.page(http, TEMPLATE, page(form, answer(list, purchasing.buy(list))));
+        return;
+      } catch (OutOfRange e) {
+        form.complain("postage", e.sentence() + ": " + e.hint() + ".");
+      }
     }
-    try {
-      PurchaseList list = new PurchaseList(needs, offers, suppliers);
-      Show.page(http, TEMPLATE, answer(form, list, purchasing.buy(list)));
-    } catch (OutOfRange e) {
-      form.complain("postage", e.sentence() + ": " + e.hint() + ".");
-      Show.again(http, TEMPLATE, new BuyPage(form, rows(), "", List.of(), List.of(), List.of()));
-    }
+    Show.again(http, TEMPLATE, page(form, BuyPage.Answer.NONE));
   }
 
-  private BuyPage answer(Form form, PurchaseList list, Purchase purchase) {
+  private BuyPage.Answer answer(PurchaseList list, Purchase purchase) {
     if (purchase instanceof Purchase.NotToBeHad none) {
       String sentence =
           "The packs do not cover "
@@ -183,10 +195,11 @@ public final class BuyDesk implements Corner {
               + " is needed and "
               + number(none.offeredG())
               + " is offered. Add a line for a pack of it.";
-      return new BuyPage(form, rows(), sentence, List.of(), List.of(), List.of());
+      return new BuyPage.Answer(sentence, List.of(), List.of(), List.of(), "");
     }
     Purchase.Bought bought = (Purchase.Bought) purchase;
     List<String> packs = new ArrayList<>();
+    List<PlaceOrder.Line> ordered = new ArrayList<>();
     Map<String, Double> amounts = new HashMap<>();
     for (Purchase.Packs pack : bought.packs()) {
       PurchaseList.Offer offer = list.offers().get(pack.offer());
@@ -200,7 +213,9 @@ public final class BuyDesk implements Corner {
               + offer.supplier()
               + ": "
               + number(offer.goods(pack.count())));
-      amounts.merge(offer.material(), pack.count() * offer.packG(), Double::sum);
+      double amount = pack.count() * offer.packG();
+      amounts.merge(offer.material(), amount, Double::sum);
+      ordered.add(new PlaceOrder.Line(offer.material(), offer.supplier(), amount));
     }
     String lead =
         "Together "
@@ -208,7 +223,33 @@ public final class BuyDesk implements Corner {
             + ", of it postage "
             + number(bought.shipping())
             + (bought.proven() ? "; nothing is cheaper." : "; whether it can be cheaper is open.");
-    return new BuyPage(form, rows(), lead, packs, doubts(amounts, list), List.of());
+    return new BuyPage.Answer(
+        lead, packs, days(ordered), doubts(amounts, list), lines(ordered, BuyLines::line));
+  }
+
+  /** By which day to order, supplier by supplier: the earliest day of what is bought there. */
+  private List<String> days(List<PlaceOrder.Line> ordered) {
+    Map<String, LocalDate> by = new HashMap<>();
+    try {
+      toBuy().forEach(r -> by.put(r.material().code(), r.orderBy()));
+    } catch (OutOfRange e) {
+      return List.of(); // a card of an open order is missing: no day can be said
+    }
+    Map<String, LocalDate> days = new TreeMap<>();
+    for (PlaceOrder.Line line : ordered) {
+      LocalDate day = by.get(line.material());
+      if (day != null) {
+        days.merge(line.supplier(), day, (a, b) -> a.isBefore(b) ? a : b);
+      }
+    }
+    List<String> words = new ArrayList<>();
+    days.forEach(
+        (supplier, day) ->
+            words.add(
+                day.isAfter(desk.today())
+                    ? "Order from " + supplier + " by " + desk.day(day) + "."
+                    : "Order from " + supplier + " today."));
+    return words;
   }
 
   /** What would go off before it is used up, by the use of the last months. */
@@ -237,36 +278,38 @@ public final class BuyDesk implements Corner {
     return doubts;
   }
 
-  private <T> List<T> read(Form form, String field, int least, Function<String[], T> reader) {
-    List<T> all = new ArrayList<>();
-    String[] lines = form.value(field).split("\\R", LINES_MAX);
-    for (int i = 0; i < lines.length; i++) {
-      if (lines[i].isBlank()) {
-        continue;
-      }
-      String[] cells = lines[i].strip().split("\\s*;\\s*", -1);
-      try {
-        if (cells.length < least) {
-          throw new OutOfRange(field, "has " + cells.length + " parts", "put ; between " + least);
-        }
-        all.add(reader.apply(cells));
-      } catch (OutOfRange e) {
-        form.complain(field, "Line " + (i + 1) + ": " + e.sentence() + ", " + e.hint() + ".");
-      }
-    }
-    return all;
-  }
-
-  private static double amount(String text) {
-    try {
-      return Double.parseDouble(text.replace(" ", "").replace(',', '.'));
-    } catch (NumberFormatException e) {
-      throw new OutOfRange("amount", "'" + text + "' is not a number", "write it as 1250 or 12.5");
+  private void ordered(Context http) {
+    Form form = Form.of(http);
+    List<PlaceOrder.Line> lines = BuyLines.ordered(form);
+    Optional<Act> act = form.ok() ? form.act(http, "") : Optional.empty();
+    if (act.isPresent()) {
+      tell(http, form, desk.studio().placeOrder.run(act.get(), lines), "Written down as ordered.");
+    } else {
+      Show.again(http, TEMPLATE, page(form, BuyPage.Answer.NONE));
     }
   }
 
-  private static String number(double value) {
-    String text = String.format(Locale.ROOT, value < 100 ? "%.2f" : "%.0f", value);
-    return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+  private void gone(Context http) {
+    Form form = Form.of(http);
+    Optional<Integer> order = form.count("order", "an order", 1, Integer.MAX_VALUE);
+    Optional<Act> act = order.isPresent() ? form.act(http, "") : Optional.empty();
+    if (order.isPresent() && act.isPresent()) {
+      tell(
+          http,
+          form,
+          desk.studio().placeOrder.giveUp(act.get(), order.get()),
+          "It no longer counts as on order.");
+    } else {
+      Show.again(http, TEMPLATE, page(form, BuyPage.Answer.NONE));
+    }
+  }
+
+  private void tell(Context http, Form form, Outcome<List<Reading>> outcome, String done) {
+    if (outcome instanceof Outcome.Refused<List<Reading>> refused) {
+      form.complain("needs", refused.sentence() + ": " + refused.hint() + ".");
+      Show.again(http, TEMPLATE, page(form, BuyPage.Answer.NONE));
+      return;
+    }
+    Show.done(http, Said.done(done), PATH);
   }
 }

@@ -115,6 +115,37 @@ class ClassDeskTest {
     }
   }
 
+  @Test
+  void aClassTakenOnIsTakenBackByAnUndoAndStandsAgainByAnother(@TempDir Path folder) {
+    try (OpenStudio open = new OpenStudio(folder, CLOCK).withDemoCards();
+        Server server = server(open, folder)) {
+      Visitor visitor = new Visitor(server.port());
+      WorkPlan without = plan(open);
+      assertThat(visitor.post(PATH, PATH, TYPED).statusCode()).isEqualTo(303);
+      WorkPlan with = plan(open);
+      assertThat(with.make().classes()).hasSize(1);
+      assertThat(with.make().needs().byMaterial()).isNotEmpty();
+      assertThat(hours(with)).isNotEqualTo(hours(without));
+      long deed = newest(open);
+      assertThat(open.studio.undo.run(open.act(), deed).isDone()).isTrue();
+      WorkPlan undone = plan(open);
+      assertThat(undone.make()).as("kits, needs and draws are gone").isEqualTo(without.make());
+      assertThat(hours(undone)).as("her hours are her own again").isEqualTo(hours(without));
+      assertThat(visitor.get(PATH + "/2026-03-10-1000").statusCode()).isEqualTo(404);
+      assertThat(open.studio.undo.run(open.act(), newest(open)).isDone()).isTrue();
+      assertThat(plan(open).make()).isEqualTo(with.make());
+      assertThat(hours(plan(open))).isEqualTo(hours(with));
+    }
+  }
+
+  private static long newest(OpenStudio open) {
+    return open.studio.look(books -> books.deeds().history(null, 1).items().get(0).id());
+  }
+
+  private static List<Window> hours(WorkPlan plan) {
+    return plan.problem().people().stream().flatMap(p -> p.windows().stream()).toList();
+  }
+
   private static Server server(OpenStudio open, Path folder) {
     Desk desk = new Desk(open.studio, CLOCK, ZoneOffset.UTC, java.util.Locale.UK);
     PlanCorner corner = new PlanCorner(desk, new ForwardRule(), Duration.ofSeconds(1));
