@@ -116,11 +116,12 @@ final class BatchOrder {
     return waitsFor.getOrDefault(name, Set.of());
   }
 
-  /** What stands already comes first: the rest is laid round it. */
+  /** What stands already comes first, wax that is molten before all: the rest is laid round it. */
   private int rank(Map<String, Integer> ranks, String name) {
-    boolean stands =
-        members.getOrDefault(name, List.of()).stream().anyMatch(s -> s.fixedStartMin() != null);
-    return ranks.getOrDefault(name, NEVER) - (stands ? 2 * NEVER : 0);
+    List<Step> steps = members.getOrDefault(name, List.of());
+    boolean stands = steps.stream().anyMatch(s -> s.fixedStartMin() != null);
+    boolean molten = steps.stream().anyMatch(s -> s.begun() && s.hot());
+    return ranks.getOrDefault(name, NEVER) - (molten ? 3 * NEVER : stands ? 2 * NEVER : 0);
   }
 
   private int slack(Map<String, List<Step>> members, String name) {

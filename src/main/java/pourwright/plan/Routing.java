@@ -59,8 +59,9 @@ public final class Routing {
   private void addPoured() {
     List<Window> opens = make.poured().isEmpty() ? List.of() : presence();
     boolean taken = false;
+    boolean others = make.poured().stream().filter(RunningPour::isInHand).count() > 1;
     for (RunningPour pour : make.poured()) {
-      add(pour.left(book, habits, opens, !(taken && pour.isMolten())));
+      add(pour.left(book, habits, opens, !(taken && pour.isMolten()), others));
       taken |= pour.isMolten();
     }
   }

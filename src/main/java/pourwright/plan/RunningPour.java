@@ -82,8 +82,9 @@ public record RunningPour(
    *
    * @param opens the next minutes at which somebody is there, in order
    * @param ownMelter false where another melt under way has the melter: this one stands elsewhere
+   * @param others true where another pour wants hands or melter just now
    */
-  Route left(CardBook book, Habits habits, List<Window> opens, boolean ownMelter) {
+  Route left(CardBook book, Habits habits, List<Window> opens, boolean ownMelter, boolean others) {
     PourJob job = new PourJob(key, pour, fills, needs, 0, 0, 0, List.of());
     Route whole = new PourRoute(job, book, habits).lay();
     List<Step> steps = new ArrayList<>();
@@ -115,11 +116,17 @@ public record RunningPour(
         Integer began = first.fixedStartMin();
         links.add(
             began != null && link.before().equals(first.key())
-                ? CatchUp.inTime(link, began + first.minutes(), opens)
+                ? CatchUp.molten(
+                    link, began + first.minutes(), steps.get(1).minutes(), others, opens)
                 : link);
       }
     }
     return new Route(job, steps, links, List.of());
+  }
+
+  /** True while its hands cannot wait. */
+  boolean isInHand() {
+    return isMolten() || stage == Stage.WICKING;
   }
 
   /** True where its first step stands in the melter. */

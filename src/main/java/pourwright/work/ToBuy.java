@@ -47,8 +47,18 @@ public record ToBuy(
    * @throws pourwright.quantity.OutOfRange when a card of an open order is missing
    */
   public static List<ToBuy> of(Books books, @Nullable WorkPlan timed, Instant now, ZoneId zone) {
+    return of(books, amounts(books, now, zone), timed, now, zone);
+  }
+
+  /** What the open orders want, worked out for its amounts alone. */
+  public static WorkPlan amounts(Books books, Instant now, ZoneId zone) {
+    return WorkPlan.of(books, Replan.openLines(books), now, zone, AMOUNTS_ONLY);
+  }
+
+  /** The same where the amounts are known. */
+  public static List<ToBuy> of(
+      Books books, WorkPlan plan, @Nullable WorkPlan timed, Instant now, ZoneId zone) {
     LocalDate today = LocalDate.ofInstant(now, zone);
-    WorkPlan plan = WorkPlan.of(books, Replan.openLines(books), now, zone, AMOUNTS_ONLY);
     Map<String, MaterialUse.Row> use = new HashMap<>();
     MaterialUse.rows(books, now, zone).forEach(r -> use.put(r.material().code(), r));
     Map<String, Amount> drawable = books.lots().drawable(today);

@@ -134,6 +134,27 @@ class RunningPourTest {
   }
 
   @Test
+  void moltenWaxIsPouredBeforeLongWorkOfHandsIsTakenUp() {
+    VesselKind kind = VesselKind.of(BOOK.candle("cog-fig"));
+    RunningCast hardened =
+        new RunningCast("B5", kind, 40, RunningCast.Stage.HARDENING, -40 * 1440); // long to sand
+    OrderLine soon = new OrderLine("0", "cog-fig", 1, 43, LocalDate.of(2026, 3, 20), null);
+    InHand there =
+        new InHand(
+            Map.of(),
+            Map.of(),
+            List.of(hardened),
+            List.of(pour("B7", 3, Stage.MELTED, -1)),
+            Map.of(),
+            TODAY);
+    MakePlan make = Explosion.of(List.of(soon), BOOK, there, Habits.HOUSE);
+    PlanProblem problem = problem(make);
+    Plan plan = ForwardRuleTest.planned(problem);
+    assertThat(PlanChecker.check(problem, plan)).isEmpty();
+    assertThat(plan.at("B7/pour").startMin()).isLessThanOrEqualTo(45);
+  }
+
+  @Test
   void twoMeltsAtOnceAreAFactAndNoContradiction() {
     RunningPour one = pour("B7", 2, Stage.MELTED, -5);
     RunningPour two = pour("B8", 1, Stage.MELTING, -20);

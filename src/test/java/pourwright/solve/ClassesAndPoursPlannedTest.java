@@ -130,8 +130,8 @@ class ClassesAndPoursPlannedTest {
     PlanProblem problem = Routing.of(make, BOOK, Habits.HOUSE, FLOOR);
     Plan plan = planned(problem);
     assertThat(plan.at("B7/melt").startMin()).isEqualTo(-30);
-    // molten at minute 30; its window is 45 minutes, and four hours where it has gone (house)
-    assertThat(plan.at("B7/pour").startMin()).isBetween(30, 30 + 240);
+    // molten at minute 30, in its window for 45 minutes (house)
+    assertThat(plan.at("B7/pour").startMin()).isBetween(30, 30 + 45);
     assertThat(plan.at("B7/set").startMin()).isEqualTo(plan.at("B7/pour").endMin());
     assertThat(plan.at("B6/set").endMin()).isEqualTo(-60);
     assertThat(plan.at("P1/melt").startMin()).isGreaterThanOrEqualTo(plan.at("B7/pour").endMin());
