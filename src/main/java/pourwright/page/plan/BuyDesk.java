@@ -145,7 +145,7 @@ public final class BuyDesk implements Corner {
     return new BuyPage.Row(
         row.material().name(),
         number(row.onHand()) + unit,
-        row.onOrder() > 0 ? number(row.onOrder()) + unit : "",
+        number(row.onOrder()) + unit,
         number(7 * row.use().perDayG()) + unit,
         lead(row.lead()),
         number(row.reorder().safetyG()) + unit,
@@ -230,10 +230,13 @@ public final class BuyDesk implements Corner {
   /** By which day to order, supplier by supplier: the earliest day of what is bought there. */
   private List<String> days(List<PlaceOrder.Line> ordered) {
     Map<String, LocalDate> by = new HashMap<>();
+    desk.studio()
+        .look(books -> MaterialUse.rows(books, desk.now(), desk.zone()))
+        .forEach(r -> by.put(r.material().code(), r.orderBy()));
     try {
       toBuy().forEach(r -> by.put(r.material().code(), r.orderBy()));
     } catch (OutOfRange e) {
-      return List.of(); // a card of an open order is missing: no day can be said
+      return List.of(); // a card of an open order is missing: no day can be said of them
     }
     Map<String, LocalDate> days = new TreeMap<>();
     for (PlaceOrder.Line line : ordered) {
