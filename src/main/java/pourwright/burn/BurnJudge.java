@@ -67,9 +67,9 @@ public final class BurnJudge {
             String where =
                 String.format(
                     Locale.ROOT,
-                    "sample %d, cycle %d, minute %s",
-                    s + 1,
-                    c + 1,
+                    "%s, cycle %d, minute %s",
+                    name(s),
+                    cycles.get(c).number() > 0 ? cycles.get(c).number() : c + 1,
                     plain(reading.minute()));
             found.add(new Read(value, s, where));
           }
@@ -84,7 +84,7 @@ public final class BurnJudge {
       for (int s = 0; s < samples.size(); s++) {
         int sample = s;
         if (reads.stream().noneMatch(r -> r.sample == sample)) {
-          miss(limit, "sample " + (s + 1));
+          miss(limit, name(s));
         }
       }
     }
@@ -129,10 +129,15 @@ public final class BurnJudge {
             "no " + limit.rule() + " was read in " + where));
   }
 
+  private String name(int sample) {
+    String own = samples.get(sample).name();
+    return "sample " + (own.isEmpty() ? String.valueOf(sample + 1) : own);
+  }
+
   private void ends() {
     for (int s = 0; s < samples.size(); s++) {
       TestSample.End end = samples.get(s).end();
-      String where = "sample " + (s + 1);
+      String where = name(s);
       String words =
           end == TestSample.End.NOT_YET ? "not burnt to its end yet" : end.word().replace('_', ' ');
       Finding finding =

@@ -7,16 +7,30 @@ import org.jspecify.annotations.Nullable;
  * One candle under test, with its cycles in order.
  *
  * @param end how its life ended, as far as it was burnt
+ * @param name what stands on it; empty where it is named by its place among the samples
  */
-public record TestSample(List<Cycle> cycles, End end) {
+public record TestSample(List<Cycle> cycles, End end, String name) {
 
   /** Copies the list. */
   public TestSample {
     cycles = List.copyOf(cycles);
   }
 
-  /** From lighting to putting out. */
-  public record Cycle(List<Reading> readings) {
+  /** A sample without a name. */
+  public TestSample(List<Cycle> cycles, End end) {
+    this(cycles, end, "");
+  }
+
+  /**
+   * From lighting to putting out.
+   *
+   * @param number of the cycle in the candle's life; 0 where its place among the cycles is meant
+   */
+  public record Cycle(List<Reading> readings, int number) {
+    /** A cycle that is numbered by its place. */
+    public Cycle(List<Reading> readings) {
+      this(readings, 0);
+    }
 
     /** Copies the list. */
     public Cycle {

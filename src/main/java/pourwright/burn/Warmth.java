@@ -92,9 +92,15 @@ public record Warmth(Told wall, Told base, int tests) {
     double base = beside(TestFit.score(foretold, WickFit.Kind.BASE_C));
     return Optional.of(
         new Warmth(
-            new Told(likely[0], low[0] - wall, high[0] + wall),
-            new Told(likely[1], low[1] - base, high[1] + base),
+            told(asked, likely[0], low[0] - wall, high[0] + wall),
+            told(asked, likely[1], low[1] - base, high[1] + base),
             count));
+  }
+
+  /** Nothing that a flame warms is colder than its room. */
+  private static Told told(Burn asked, double likely, double low, double high) {
+    double room = asked.room().celsius();
+    return new Told(Math.max(room, likely), Math.max(room, low), Math.max(room, high));
   }
 
   /** Kelvin on either side for what the model was off; without a score the uncalibrated ones. */

@@ -112,6 +112,20 @@ class VerdictTest {
     assertThat(verdict.findings()).allMatch(f -> f.reading() == null && !f.source().isEmpty());
   }
 
+  /** The reading that decided is named as the maker knows it, also when a cycle was left out. */
+  @Test
+  void theReadingThatDecidedIsNamedByItsSampleAndItsCycle() {
+    Reading high = new Reading(30, Map.of("flame_height_mm", 80.0));
+    TestSample named =
+        new TestSample(List.of(new TestSample.Cycle(List.of(high), 3)), End.SELF_EXTINGUISHED, "B");
+    Verdict verdict = BurnJudge.judge(BurnRules.named("house"), List.of(named));
+    assertThat(verdict.findings().toString()).contains("sample B, cycle 3, minute 30");
+    TestSample plain =
+        new TestSample(List.of(new TestSample.Cycle(List.of(high))), End.SELF_EXTINGUISHED);
+    assertThat(BurnJudge.judge(BurnRules.named("house"), List.of(plain)).findings().toString())
+        .contains("sample 1, cycle 1, minute 30");
+  }
+
   @Test
   void aBrokenLimitFailsWhateverIsMissing() {
     TestSample one =

@@ -14,6 +14,7 @@ import pourwright.burn.Vessel;
 import pourwright.card.WickPlan;
 import pourwright.heat.Melting;
 import pourwright.page.Form;
+import pourwright.quantity.Counted;
 import pourwright.quantity.OutOfRange;
 import pourwright.shape.Circle;
 import pourwright.shape.Ellipse;
@@ -121,15 +122,8 @@ final class SimulationForm {
       Burn burn =
           switched(form, burn(v, wicks.get(), outline(outline.get(), v), usualWax(wax.get())));
       String title =
-          String.format(
-              Locale.ROOT,
-              "%s, %s by %s mm, %d wick(s) of %s g/h, %s",
-              OUTLINES.get(outline.get()),
-              Plot.plain(v[0]),
-              Plot.plain(v[1]),
-              wicks.get(),
-              v[8],
-              usualWax(wax.get()).words);
+          title(outline.get(), v, Counted.of(wicks.get(), "wick", "wicks"))
+              + usualWax(wax.get()).words;
       String key =
           outline.get()
               + java.util.Arrays.toString(v)
@@ -147,6 +141,22 @@ final class SimulationForm {
       form.complain("fill", e.sentence() + ": " + e.hint() + ".");
       return Optional.empty();
     }
+  }
+
+  private static String title(String outline, double[] v, String wicks) {
+    String name = OUTLINES.getOrDefault(outline, outline);
+    String across = Plot.plain(v[0]);
+    boolean even = outline.equals("circle") || outline.equals("octagon");
+    return even
+        ? String.format(Locale.ROOT, "%s, %s mm across, %s of %s g/h, ", name, across, wicks, v[8])
+        : String.format(
+            Locale.ROOT,
+            "%s, %s by %s mm, %s of %s g/h, ",
+            name,
+            across,
+            Plot.plain(v[1]),
+            wicks,
+            v[8]);
   }
 
   /** A round candle of the books, in a usual wax, over so many hours; cells that a fit needs. */

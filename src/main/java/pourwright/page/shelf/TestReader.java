@@ -56,7 +56,8 @@ final class TestReader {
     }
 
     TestSample.Cycle judged() {
-      return new TestSample.Cycle(seen.stream().map(s -> reading(s.look())).toList());
+      return new TestSample.Cycle(
+          seen.stream().map(s -> reading(s.look())).toList(), cycle.number());
     }
   }
 
@@ -75,7 +76,7 @@ final class TestReader {
     /** What the judge sees: cycles that were lit before their rest was over count for nothing. */
     TestSample judged() {
       return new TestSample(
-          cycles.stream().filter(c -> !c.early).map(Burnt::judged).toList(), end());
+          cycles.stream().filter(c -> !c.early).map(Burnt::judged).toList(), end(), sample.label());
     }
   }
 

@@ -202,7 +202,7 @@ final class TestViews {
     boolean ended = sample.end().isGood() || sample.end().isBad();
     String state =
         burning.isPresent()
-            ? "burns since " + minutes(burning.get().cycle()) + " min"
+            ? "burning for " + minutes(burning.get().cycle()) + " min"
             : ended ? "ended: " + words(sample.end().word()) : resting(sample);
     return new TestPage.SampleView(
         sample.sample().id(),
