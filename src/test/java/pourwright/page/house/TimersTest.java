@@ -236,6 +236,23 @@ class TimersTest extends BrowserTest {
   }
 
   @Test
+  void onAPhoneWhatRingsAndWhatComesNextLeaveTheStepInSight() {
+    for (int i = 1; i <= 6; i++) {
+      set("Timer " + i, Duration.ofMinutes(i));
+    }
+    clock.move(Duration.ofSeconds(90));
+    Page phone = visit(base, "/casting", Window.PHONE);
+    assertThat(phone.locator(".bell:visible").allTextContents())
+        .satisfiesExactly(
+            one -> assertThat(one).contains("Timer 1"), two -> assertThat(two).contains("Timer 2"));
+    assertThat(phone.locator("#bells").boundingBox().height).isLessThan(844 / 3.0);
+    phone.locator(".bells-more a").click();
+    assertThat(phone.locator(".bell:visible").count()).isEqualTo(6);
+    assertThat(visit(base, "/casting", Window.LAPTOP).locator(".bell:visible").count())
+        .isEqualTo(6);
+  }
+
+  @Test
   void withoutAWordATimerIsNotSetAndWhatWasTypedStays() {
     Visitor visitor = new Visitor(server.port());
     var answer = visitor.post("/timers", "/timers", Map.of("label", "", "minutes", "soon"));
