@@ -79,6 +79,15 @@ abstract class PieceBooksContract extends LotBooksContract {
     assertThat(onward.of(Trace.Kind.ORDER_LINE)).containsExactly(line);
     assertThat(studio.traceOnward(new Trace.Node(Trace.Kind.LOT, powder)).of(Trace.Kind.PIECE))
         .hasSize(3);
+
+    List<Long> lots = List.of(wax, powder);
+    assertThat(see(b -> b.burns().weighedIntoPassed(lots)).it()).as("nothing burnt").isEmpty();
+    advance(ids(candles).subList(1, 2), PieceStep.UNPICKED);
+    Signed.forSale(studio, "rain-bollard", candles.get(1).id());
+    assertThat(see(b -> b.burns().weighedIntoPassed(lots)).it())
+        .containsExactlyInAnyOrderElementsOf(lots);
+    assertThat(see(b -> b.burns().weighedIntoPassed(List.of())).it()).isEmpty();
+    assertThat(see(b -> b.burns().extremes("rain-bollard", 1)).it().hours()).isNull();
   }
 
   @Test
