@@ -22,9 +22,16 @@ public record OrdersPage(
    * One order.
    *
    * @param late true when it is open and its day is over
+   * @param pick where it is picked
    */
   public record Row(
-      String number, String channel, String state, String pieces, String due, boolean late) {
+      String number,
+      String channel,
+      String state,
+      String pieces,
+      String due,
+      boolean late,
+      String pick) {
     static Row of(Order order, LocalDate today) {
       LocalDate due = order.dueOn().orElse(null);
       boolean late = due != null && order.state().wantsPieces() && due.isBefore(today);
@@ -34,7 +41,8 @@ public record OrdersPage(
           order.state().words(),
           "" + order.pieces(),
           due == null ? "no day" : due.toString(),
-          late);
+          late,
+          PickDesk.path(order.number()));
     }
   }
 }

@@ -45,6 +45,7 @@ public final class OrdersPlace implements Place {
     routes.get(path(), this::show);
     imports.addTo(routes);
     new OrderDesk(desk).addTo(routes);
+    new PickDesk(desk).addTo(routes);
     new CustomerDesk(desk).addTo(routes);
   }
 
