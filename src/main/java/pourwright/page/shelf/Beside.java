@@ -8,6 +8,7 @@ import pourwright.burn.Simulation;
 import pourwright.burn.TestFit;
 import pourwright.burn.Vessel;
 import pourwright.burn.Warmth;
+import pourwright.quantity.Counted;
 import pourwright.shape.Circle;
 
 /**
@@ -66,7 +67,7 @@ record Beside(String name, Burn burn, Burn tested, List<List<TestFit.Got>> tests
           vessel.baseMm());
     }
     return Warmth.of(TestFit.lay(tested, tests), asked)
-        .map(warmth -> degrees(warmth) + ", from " + warmth.tests() + " tests")
+        .map(warmth -> degrees(warmth) + ", from " + Counted.of(warmth.tests(), "test", "tests"))
         .orElse("");
   }
 

@@ -156,10 +156,10 @@ final class FitRoutes {
   private static String warmest(Warmth warmth) {
     return String.format(
         Locale.ROOT,
-        "In a cycle of 4 h in a room of 21 °C, at the warmest: %s; from %d tests that read the"
+        "In a cycle of 4 h in a room of 21 °C, at the warmest: %s; from %s that read the"
             + " wall. A prediction, no limit and no verdict.",
         Beside.degrees(warmth),
-        warmth.tests());
+        Counted.of(warmth.tests(), "test", "tests"));
   }
 
   /** Each test foretold from those before it, and all of them together. */

@@ -214,8 +214,12 @@ class ShelfBrowserTest extends BrowserTest {
   @Test
   void nothingIsLitBeforeEveryLineIsTrueAndAHighFlameIsCalledOut() {
     Page page = begin("house");
+    page.locator("#stays-1").fill("Ada");
+    page.locator("#kind-1").selectOption("ONE_HOUR");
     page.locator("main form[action$='/light/1'] button").click();
     that(page, ".said-refused").containsText("Before lighting, every line has to be true");
+    assertThat(page.locator("#stays-1").inputValue()).isEqualTo("Ada");
+    assertThat(page.locator("#kind-1").inputValue()).isEqualTo("ONE_HOUR");
     light(page, "A");
     assertThat(axe(page)).isEmpty();
     read(page, "10", "49", "400");
