@@ -28,6 +28,7 @@ public final class Routing {
   private final List<Span> spans = new ArrayList<>();
   private final Map<String, String> lastOfCast = new HashMap<>();
   private final Map<String, String> lastOfPour = new HashMap<>();
+  private int burners;
 
   private Routing(MakePlan make, CardBook book, Habits habits, Floor floor) {
     this.make = make;
@@ -38,12 +39,20 @@ public final class Routing {
 
   /** Lays out the problem; one goal for each order line that waits for a pour. */
   public static PlanProblem of(MakePlan make, CardBook book, Habits habits, Floor floor) {
+    return of(make, List.of(), book, habits, floor);
+  }
+
+  /** The same with burn tests to go on with; what is promised comes before them. */
+  public static PlanProblem of(
+      MakePlan make, List<NextBurn> burns, CardBook book, Habits habits, Floor floor) {
     Routing routing = new Routing(make, book, habits, floor);
+    routing.burners = burns.isEmpty() ? 0 : NextBurn.LIT_MOST;
     make.running().forEach(r -> routing.add(r));
     routing.addPoured();
     make.casts().forEach(c -> routing.add(new CastRoute(c, book, habits).lay()));
     make.pours().forEach(p -> routing.add(new PourRoute(p, book, habits).lay()));
     make.classes().forEach(routing::add);
+    burns.forEach(routing::add);
     return routing.problem();
   }
 
@@ -91,6 +100,12 @@ public final class Routing {
               .using(held)
               .fixedAt(end));
     }
+  }
+
+  private void add(NextBurn burn) {
+    NextBurn.Way way = burn.way(presence());
+    steps.addAll(way.steps());
+    links.addAll(way.links());
   }
 
   private int minute(SeatClass of) {
@@ -168,6 +183,10 @@ public final class Routing {
       }
     }
     all.add(Resource.always(MELTER, "Melter", Resource.Kind.EQUIPMENT, floor.melters()));
+    if (burners > 0) {
+      all.add(
+          Resource.always(NextBurn.BURNER, "Test places", Resource.Kind.EQUIPMENT, burners));
+    }
     all.add(Resource.always(RACK, "Drying rack", Resource.Kind.PLACE, floor.racks()));
     return all;
   }

@@ -101,6 +101,14 @@ final class BurnSql implements BurnBook {
   }
 
   @Override
+  public List<BurnTest> open() {
+    return handle
+        .createQuery(SELECT + " AND c.test_id IS NULL ORDER BY t.id")
+        .map((row, ctx) -> map(row))
+        .list();
+  }
+
+  @Override
   public List<BurnTest> ofPiece(long piece) {
     return handle
         .createQuery(

@@ -20,6 +20,9 @@ public interface BurnBook {
   /** Tests newest first, of one candle when it is given. */
   PageOf<BurnTest> list(@Nullable String candle, @Nullable String after, int limit);
 
+  /** Tests that are not closed, the oldest first. */
+  List<BurnTest> open();
+
   /** Tests that a piece was a sample of, oldest first. */
   List<BurnTest> ofPiece(long piece);
 

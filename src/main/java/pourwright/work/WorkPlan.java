@@ -107,7 +107,7 @@ public record WorkPlan(
     List<OrderLine> made =
         lines.stream().filter(l -> !classes.orders().contains(l.order())).toList();
     MakePlan make = Explosion.of(made, kits, book, inHand, habits);
-    PlanProblem problem = Routing.of(make, book, habits, floor);
+    PlanProblem problem = Routing.of(make, BurnsAhead.of(books, book, now), book, habits, floor);
     Planner.Outcome outcome = planner.plan(problem, effort);
     return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);
   }
