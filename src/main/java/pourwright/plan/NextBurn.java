@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The next cycle of each sample of a burn test: trimmed, weighed and lit by hand, then burning with
- * somebody in the room. What comes after it depends on what is seen, so no further cycle is planned.
+ * somebody in the room. What comes after it depends on what is seen, so no further cycle is
+ * planned.
  *
  * @param key short name in the plan, such as {@code T5}; no other batch has it
  * @param candle what burns, as it is printed
@@ -77,8 +78,7 @@ public record NextBurn(String key, String candle, List<Sample> samples) {
         steps.add(light);
         steps.add(burn);
         links.add(
-            new Link(
-                light.key(), burn.key(), 0, WAITS_MOST, "what is trimmed and weighed is lit"));
+            new Link(light.key(), burn.key(), 0, WAITS_MOST, "what is trimmed and weighed is lit"));
       }
     }
     return new Way(steps, links);

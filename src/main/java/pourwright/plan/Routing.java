@@ -184,8 +184,7 @@ public final class Routing {
     }
     all.add(Resource.always(MELTER, "Melter", Resource.Kind.EQUIPMENT, floor.melters()));
     if (burners > 0) {
-      all.add(
-          Resource.always(NextBurn.BURNER, "Test places", Resource.Kind.EQUIPMENT, burners));
+      all.add(Resource.always(NextBurn.BURNER, "Test places", Resource.Kind.EQUIPMENT, burners));
     }
     all.add(Resource.always(RACK, "Drying rack", Resource.Kind.PLACE, floor.racks()));
     return all;

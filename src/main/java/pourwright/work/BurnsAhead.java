@@ -10,7 +10,9 @@ import pourwright.card.CandleDesign;
 import pourwright.card.CardBook;
 import pourwright.plan.NextBurn;
 
-/** Open burn tests as the plan sees them: what burns now, and from when the rest may be lit again. */
+/**
+ * Open burn tests as the plan sees them: what burns now, and from when the rest may be lit again.
+ */
 final class BurnsAhead {
   private BurnsAhead() {}
 

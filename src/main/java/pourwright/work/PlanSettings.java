@@ -16,13 +16,18 @@ import pourwright.quantity.OutOfRange;
  * @param last last posts, as typed
  * @param shed temperature of the shed in °C, as typed; empty for a shed at 20 °C
  * @param spare kits to spare in a class in percent, as typed; empty for 10
+ * @param tests candles made beside an order for burn tests of a design that is not proved, as
+ *     typed; empty for none
  */
-public record PlanSettings(String week, String hot, String last, String shed, String spare) {
+public record PlanSettings(
+    String week, String hot, String last, String shed, String spare, String tests) {
   private static final String WEEK = "plan.post-week";
   private static final String HOT = "plan.hot-days";
   private static final String LAST = "plan.last-post";
   private static final String SHED = "plan.shed-c";
   private static final String SPARE = "plan.class-spare";
+  private static final String TESTS = "plan.test-candles";
+  private static final int TESTS_MOST = 12;
 
   /** What is written down now. */
   public static PlanSettings of(Books books) {
@@ -32,7 +37,8 @@ public record PlanSettings(String week, String hot, String last, String shed, St
         said.value(HOT).orElse(""),
         said.value(LAST).orElse(""),
         said.value(SHED).orElse(""),
-        said.value(SPARE).orElse(""));
+        said.value(SPARE).orElse(""),
+        said.value(TESTS).orElse(""));
   }
 
   /** The days of the post; every day where nothing is written down or it cannot be read. */
@@ -64,6 +70,36 @@ public record PlanSettings(String week, String hot, String last, String shed, St
     return Check.between("spare", percent, 0, 100) / 100;
   }
 
+  /** Candles for burn tests of an ordered design that is not proved; none where none are said. */
+  static int testPieces(Books books) {
+    String tests = of(books).tests();
+    try {
+      return tests.isBlank() ? 0 : testPieces(tests);
+    } catch (OutOfRange e) {
+      return 0;
+    }
+  }
+
+  /**
+   * A number of candles for tests, as typed.
+   *
+   * @throws OutOfRange when it is no whole number from 0 to 12
+   */
+  public static int testPieces(String typed) {
+    try {
+      int candles = Integer.parseInt(typed);
+      if (candles >= 0 && candles <= TESTS_MOST) {
+        return candles;
+      }
+    } catch (NumberFormatException e) {
+      // said below, with the range
+    }
+    throw new OutOfRange(
+        "tests",
+        "candles for burn tests are a whole number between 0 and " + TESTS_MOST,
+        "give such a number, or leave it empty");
+  }
+
   /** House habits in her shed, with the losses that her own pieces tell. */
   static Habits habits(Books books) {
     Habits hers = YieldReader.of(books).applied(Habits.HOUSE);
@@ -93,7 +129,8 @@ public record PlanSettings(String week, String hot, String last, String shed, St
             List.of(HOT, hot),
             List.of(LAST, last),
             List.of(SHED, shed),
-            List.of(SPARE, spare));
+            List.of(SPARE, spare),
+            List.of(TESTS, tests));
     Outcome<String> outcome = Outcome.refused(Reason.INPUT_CANNOT_BE, "nothing to write down", "");
     for (List<String> one : all) {
       Act each = new Act(act.by(), act.requestKey() + "-" + one.get(0), act.note());

@@ -106,7 +106,8 @@ public record WorkPlan(
     List<ClassKit> kits = classes.ahead().stream().map(c -> ClassKit.of(c, book, spare)).toList();
     List<OrderLine> made =
         lines.stream().filter(l -> !classes.orders().contains(l.order())).toList();
-    MakePlan make = Explosion.of(made, kits, book, inHand, habits);
+    List<OrderLine> all = TestPieces.with(books, made, PlanSettings.testPieces(books));
+    MakePlan make = Explosion.of(all, kits, book, inHand, habits);
     PlanProblem problem = Routing.of(make, BurnsAhead.of(books, book, now), book, habits, floor);
     Planner.Outcome outcome = planner.plan(problem, effort);
     return new WorkPlan(book, inHand, habits, floor, make, problem, outcome);

@@ -42,11 +42,7 @@ class NextBurnTest {
     InHand nothing = InHand.nothing(LocalDate.of(2026, 3, 2));
     NextBurn burn = new NextBurn("T5", "Cog, Fig loft", List.of(samples));
     return Routing.of(
-        Explosion.of(lines, BOOK, nothing, Habits.HOUSE),
-        List.of(burn),
-        BOOK,
-        Habits.HOUSE,
-        FLOOR);
+        Explosion.of(lines, BOOK, nothing, Habits.HOUSE), List.of(burn), BOOK, Habits.HOUSE, FLOOR);
   }
 
   private static Plan plan(Planner planner, PlanProblem problem) {
@@ -76,7 +72,8 @@ class NextBurnTest {
     Placed burn = burn(plan(planner(which), problem), 1);
     assertThat(burn.endMin() - burn.startMin()).isEqualTo(NextBurn.CYCLE_MIN);
     assertThat(problem.clock(burn.startMin()).toLocalDate()).isEqualTo("2026-03-02");
-    assertThat(clock(problem, burn.startMin())).isBetween(LocalTime.of(13, 30), LocalTime.of(14, 0));
+    assertThat(clock(problem, burn.startMin()))
+        .isBetween(LocalTime.of(13, 30), LocalTime.of(14, 0));
   }
 
   @ParameterizedTest
@@ -109,8 +106,7 @@ class NextBurnTest {
   @Test
   void whatBurnsNowGoesOnAndWhatIsOverIsNotPlanned() {
     PlanProblem problem =
-        problem(
-            List.of(), new NextBurn.Sample("A", 0, -60), new NextBurn.Sample("B", 0, -4 * 60));
+        problem(List.of(), new NextBurn.Sample("A", 0, -60), new NextBurn.Sample("B", 0, -4 * 60));
     assertThat(problem.steps()).singleElement().satisfies(s -> assertThat(s.begun()).isTrue());
     assertThat(burn(plan(new ForwardRule(), problem), 1).endMin()).isEqualTo(180);
   }

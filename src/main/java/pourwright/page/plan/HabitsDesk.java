@@ -45,7 +45,9 @@ final class HabitsDesk implements Corner {
             "shed",
             said.shed(),
             "spare",
-            said.spare());
+            said.spare(),
+            "tests",
+            said.tests());
     Show.page(http, TEMPLATE, new HabitsPage(Form.startingFrom(typed)));
   }
 
@@ -56,12 +58,20 @@ final class HabitsDesk implements Corner {
     String last = form.value("last").strip();
     String shed = form.value("shed").strip().replace(',', '.');
     String spare = form.value("spare").strip().replace(',', '.');
+    String tests = form.value("tests").strip();
     try {
       if (!spare.isEmpty()) {
         PlanSettings.share(Double.parseDouble(spare));
       }
     } catch (NumberFormatException | OutOfRange e) {
       form.complain("spare", "the spare is a number of percent between 0 and 100, such as 10");
+    }
+    try {
+      if (!tests.isEmpty()) {
+        PlanSettings.testPieces(tests);
+      }
+    } catch (OutOfRange e) {
+      form.complain("tests", e.sentence());
     }
     try {
       PostDays.read(week, hot, last);
@@ -83,7 +93,7 @@ final class HabitsDesk implements Corner {
       return;
     }
     Outcome<String> outcome =
-        new PlanSettings(week, hot, last, shed, spare).save(desk.studio(), act.get());
+        new PlanSettings(week, hot, last, shed, spare, tests).save(desk.studio(), act.get());
     Show.done(
         http,
         outcome instanceof Outcome.Refused<String> refused

@@ -34,14 +34,15 @@ class HabitsDeskTest {
                   PATH,
                   PATH,
                   Map.of(
-                      "week", "mon", "hot", "soon", "last", "", "shed", "-5", "spare", "many", "by",
-                      "AB"))
+                      "week", "mon", "hot", "soon", "last", "", "shed", "-5", "spare", "many",
+                      "tests", "lots", "by", "AB"))
               .body();
       assertThat(wrong)
           .contains(
               "is no day: such as 2026-07-14",
               "between 2 and 35",
               "between 0 and 100",
+              "whole number between 0 and 12",
               "value=\"soon\"");
       assertThat(desk.studio().look(PlanSettings::of).week()).isEmpty();
       visitor.post(
@@ -58,10 +59,12 @@ class HabitsDeskTest {
               "8,5",
               "spare",
               "12,5",
+              "tests",
+              "3",
               "by",
               "AB"));
       assertThat(desk.studio().look(PlanSettings::of))
-          .isEqualTo(new PlanSettings("mon fri", "2026-07-14", "", "8.5", "12.5"));
+          .isEqualTo(new PlanSettings("mon fri", "2026-07-14", "", "8.5", "12.5", "3"));
       assertThat(visitor.get(PATH).body()).contains("value=\"mon fri\"", "value=\"8.5\"");
     } finally {
       server.close();
