@@ -4,7 +4,7 @@ import java.util.Optional;
 
 /** Lifts a hold; somebody answers for it with a full name and a reason. */
 public final class LiftHold {
-  private static final String VERB = "lifted a hold";
+  static final String VERB = "lifted a hold";
   private final Doing doing;
 
   LiftHold(Doing doing) {

@@ -21,7 +21,7 @@ public final class RunBurnTest {
   private static final String LOGGED = "read a log of a flame in";
   private static final String ENDED = "put a sample out";
   private static final String CLOSED = "closed a burn test";
-  private static final String WORD = "gave a word on a design";
+  static final String WORD = "gave a word on a design";
   private final Doing doing;
 
   RunBurnTest(Doing doing) {

@@ -20,9 +20,13 @@ public final class Undo {
     this.doing = doing;
   }
 
-  /** Whether a deed can be taken back at all: a hold is lifted, closed books and labels stand. */
+  /**
+   * Whether a deed can be taken back at all: a hold is lifted, words on designs, closed books and
+   * labels that were printed stand.
+   */
   public static boolean serves(Deed deed) {
-    return !java.util.List.of(PlaceHold.VERB, CloseBooks.VERB, PrintForSale.VERB)
+    return !java.util.List.of(
+            PlaceHold.VERB, LiftHold.VERB, RunBurnTest.WORD, CloseBooks.VERB, PrintForSale.VERB)
         .contains(deed.verb());
   }
 
@@ -53,6 +57,17 @@ public final class Undo {
           Reason.A_NAME_IS_NEEDED,
           "a hold is not undone, it is lifted",
           "lift it on the page of holds, with your name and the reason");
+    }
+    String first = first(deeds, target).verb();
+    if (first.equals(RunBurnTest.WORD) || first.equals(LiftHold.VERB)) {
+      return Outcome.refused(
+          Reason.A_NAME_IS_NEEDED,
+          first.equals(LiftHold.VERB)
+              ? "a lifted hold is not undone"
+              : "a word on a design is not undone",
+          first.equals(LiftHold.VERB)
+              ? "place a hold again and say why"
+              : "give another word at the test, with your name and the reason");
     }
     if (target.verb().equals(PrintForSale.VERB)) {
       return Outcome.refused(
@@ -91,6 +106,15 @@ public final class Undo {
       }
     }
     return Turn.done(deed, deed);
+  }
+
+  /** What a chain of taking back and doing again began with. */
+  private static Deed first(DeedBook deeds, Deed target) {
+    Deed at = target;
+    while (at.undoes() != null) {
+      at = deeds.deed(at.undoes()).orElseThrow();
+    }
+    return at;
   }
 
   /** Why a deed, or one down the chain, would hang in the air or leave others so. */

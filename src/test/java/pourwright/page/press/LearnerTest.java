@@ -62,6 +62,19 @@ class LearnerTest {
             press.studio.liftHold.run(press.act(), hold.id(), "Mira Bern", "looked again").isDone())
         .isTrue();
 
+    // neither is come by through the back door of taking a lift or a word back
+    for (String verb : List.of("lifted a hold", "gave a word on a design")) {
+      long deed =
+          press.studio.history(null, 50).items().stream()
+              .filter(d -> d.verb().equals(verb))
+              .findFirst()
+              .orElseThrow()
+              .id();
+      assertThat(refused(press.studio.undo.run(press.act(), deed)))
+          .as(verb)
+          .isEqualTo(Reason.A_NAME_IS_NEEDED);
+    }
+
     String mark = press.candles(1).get(0).mark().text();
     String labels =
         "/press/candle/"
