@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.batch.Piece;
@@ -15,7 +16,13 @@ import pourwright.work.Signed;
 
 /** A shop's order is picked by marks, only of what is proved for sale, and leaves. */
 class PickOrderTest extends BrowserTest {
+  @TempDir Path folder;
   private Workshop workshop;
+
+  @BeforeEach
+  void theStudioIsOpen() {
+    workshop = new Workshop(folder);
+  }
 
   private long inState(String state) {
     return workshop.desk.studio().look(b -> b.pieces().inStates(List.of(state))).values().stream()
@@ -24,8 +31,7 @@ class PickOrderTest extends BrowserTest {
   }
 
   @Test
-  void anOrderIsPickedAndSentAndAnUndoPutsItBack(@TempDir Path folder) {
-    workshop = new Workshop(folder);
+  void anOrderIsPickedAndSentAndAnUndoPutsItBack() {
     List<Piece> candles =
         workshop.candles(
             "bollard-rain", "soft-a", workshop.vessels("bollard", 4), "scent-rain", 30);
