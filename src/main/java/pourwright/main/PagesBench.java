@@ -44,6 +44,9 @@ final class PagesBench {
   private static final int CHANGES = 20;
   private static final String CHANGE = "(units)";
 
+  /** A write with the page after it; its time is told, the bar is of pages. */
+  private static final String WRITE = "(write)";
+
   /** From the change of units to the page shown anew. */
   private static final double CHANGE_MS = 100;
 
@@ -190,7 +193,7 @@ final class PagesBench {
                       end,
                       WRITE_EVERY_MS * nth / WRITERS,
                       WRITE_EVERY_MS,
-                      n -> timed("(write)", () -> visitor.write(n)))));
+                      n -> timed(WRITE, () -> visitor.write(n)))));
     }
     threads.forEach(Thread::start);
     for (Thread thread : threads) {
@@ -258,7 +261,8 @@ final class PagesBench {
       Arrays.sort(sorted);
       double p95 = at(sorted, 0.95);
       all += sorted.length;
-      kept &= p95 < (page.getKey().equals(CHANGE) ? CHANGE_MS : P95_MS);
+      kept &=
+          page.getKey().equals(WRITE) || p95 < (page.getKey().equals(CHANGE) ? CHANGE_MS : P95_MS);
       out.printf(
           Locale.ROOT,
           "%-14s %6d %9.1f %9.1f %9.1f%n",

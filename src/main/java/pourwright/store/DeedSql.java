@@ -154,7 +154,11 @@ final class DeedSql implements DeedBook {
               "SELECT made.deed_id FROM %s later JOIN %s made ON made.id = later.%s"
                       .formatted(link[0], link[2], link[1])
                   + " JOIN undone u ON u.deed_id = made.deed_id"
-                  + " WHERE later.deed_id = :deed AND made.deed_id <> :deed LIMIT 1")
+                  + " WHERE later.deed_id = :deed AND made.deed_id <> :deed"
+                  // what puts an amount back stands on the deed it puts back, which is looked at
+                  // itself
+                  + (link[0].equals("movement") ? " AND later.reverses IS NULL" : "")
+                  + " LIMIT 1")
           .bind("deed", deed)
           .mapTo(Long.class)
           .findFirst()

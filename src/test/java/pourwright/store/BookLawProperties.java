@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -185,6 +186,12 @@ class BookLawProperties {
   @Tag("long")
   void soItDoesInManyHistories(@ForAll @IntRange(max = 10_000_000) int seed) {
     restores(seed, 25);
+  }
+
+  /** A lot received, taken back, brought back, taken back: the fourth turn of one chain. */
+  @Example
+  void aReceiptTakenBackAndBroughtBackTwiceCanBeBroughtBackAgain() {
+    restores(6235, 25);
   }
 
   private static void restores(int seed, int times) {
