@@ -5,10 +5,10 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pourwright.batch.Grade;
 import pourwright.batch.Piece;
 import pourwright.batch.PieceStep;
@@ -25,7 +25,6 @@ import pourwright.work.AdvancePieces;
 import pourwright.work.Books;
 import pourwright.work.Drawers;
 import pourwright.work.Outcome;
-import pourwright.work.PieceBook;
 
 /** Picking for an order: rested candles by their marks, the oldest first; then it is sent. */
 public final class PickDesk {
@@ -128,15 +127,13 @@ public final class PickDesk {
         books.recalls().pickedFor(order.number()).size());
   }
 
-  /** Rested candles of a design that are sold as new, the oldest first. */
+  /** Rested candles of a design that are sold as new and not held, the oldest first. */
   private static List<Piece> shelf(Books books, String design) {
-    return books
-        .pieces()
-        .list(new PieceBook.Which(design, "Rested"), null, SHOWN_MOST)
-        .items()
-        .stream()
+    Set<Long> held = books.holds().stopped();
+    List<Long> rested = books.recalls().standing(design, "Rested", SHOWN_MOST);
+    return books.pieces().pieces(rested).values().stream()
         .filter(p -> p.grade() == null || p.grade() == Grade.FIRST)
-        .sorted(Comparator.comparingLong(Piece::id))
+        .filter(p -> !held.contains(p.id()))
         .toList();
   }
 
