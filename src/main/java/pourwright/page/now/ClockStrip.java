@@ -21,6 +21,7 @@ import pourwright.plan.StepKind;
 final class ClockStrip {
   private static final int HOURS = 48;
   private static final int LEFT = 110;
+  private static final int LABEL_MAX = 16;
   private static final int WIDE = 860;
   private static final int ROW = 22;
   private static final int ROWS_MAX = 14;
@@ -74,11 +75,16 @@ final class ClockStrip {
     }
   }
 
-  /** The thing that waits, by the words after the colon, e.g. "4 Bollard". */
+  /**
+   * The thing that waits, by the words after the colon, e.g. "4 Bollard"; what is under way says it
+   * in its own name. Cut to what stands beside the strip.
+   */
   private static String waits(Step step) {
     String words = step.words();
     String thing = words.substring(words.lastIndexOf(':') + 1).strip();
-    return step.batch() + ", " + (thing.length() > 12 ? thing.substring(0, 11) + "\u2026" : thing);
+    boolean underWay = step.batch().contains(" ");
+    String label = underWay ? step.batch() : step.batch() + ", " + thing;
+    return label.length() > LABEL_MAX ? label.substring(0, LABEL_MAX - 1) + "\u2026" : label;
   }
 
   private static String row(@Nullable String person) {
