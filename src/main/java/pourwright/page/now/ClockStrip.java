@@ -21,7 +21,6 @@ import pourwright.plan.StepKind;
 final class ClockStrip {
   private static final int HOURS = 48;
   private static final int LEFT = 110;
-  private static final int LABEL_MAX = 16;
   private static final int WIDE = 860;
   private static final int ROW = 22;
   private static final int ROWS_MAX = 14;
@@ -75,16 +74,13 @@ final class ClockStrip {
     }
   }
 
-  /**
-   * The thing that waits, by the words after the colon, e.g. "4 Bollard"; what is under way says it
-   * in its own name. Cut to what stands beside the strip.
-   */
+  /** The thing that waits, by its batch and the words after the colon, e.g. "C1, 4 Bollard". */
   private static String waits(Step step) {
     String words = step.words();
     String thing = words.substring(words.lastIndexOf(':') + 1).strip();
-    boolean underWay = step.batch().contains(" ");
-    String label = underWay ? step.batch() : step.batch() + ", " + thing;
-    return label.length() > LABEL_MAX ? label.substring(0, LABEL_MAX - 1) + "\u2026" : label;
+    int space = step.batch().indexOf(' '); // how far it is follows, where it is under way
+    String batch = space < 0 ? step.batch() : step.batch().substring(0, space);
+    return batch + ", " + (thing.length() > 12 ? thing.substring(0, 11) + "\u2026" : thing);
   }
 
   private static String row(@Nullable String person) {
