@@ -35,6 +35,11 @@ public record Floor(
     return new Floor(origin, zone, days, hours, melters, racks, other);
   }
 
+  /** The same seen from another minute 0, so many days ahead. */
+  public Floor from(Instant begin, int ahead) {
+    return new Floor(begin, zone, ahead, hours, melters, racks, post);
+  }
+
   /** The same with each class taken from the hours of its teacher; from all where unknown. */
   public Floor teaching(List<SeatClass> classes) {
     Map<String, WorkHours> left = new java.util.TreeMap<>(hours);

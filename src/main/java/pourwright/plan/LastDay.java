@@ -97,15 +97,7 @@ public final class LastDay {
   private static From from(
       LocalDate day, OrderLine line, CardBook book, Habits habits, Floor floor) {
     Instant morning = day.atStartOfDay(floor.zone()).toInstant();
-    Floor then =
-        new Floor(
-            morning,
-            floor.zone(),
-            LOOK_BACK_DAYS + 20,
-            floor.hours(),
-            floor.melters(),
-            floor.racks(),
-            floor.post());
+    Floor then = floor.from(morning, LOOK_BACK_DAYS + 20);
     PlanProblem problem = alone(line, book, habits, then);
     if (new ForwardRule().plan(problem, Planner.Effort.of(Duration.ZERO))
         instanceof Planner.Planned planned) {

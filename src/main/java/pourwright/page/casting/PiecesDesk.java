@@ -163,14 +163,18 @@ final class PiecesDesk {
     };
   }
 
+  /** The vessels that are ticked, by number; what is no number is passed over. */
+  static List<Long> ticked(Form form) {
+    return form.values("piece").stream()
+        .filter(p -> p.matches("\\d{1,18}"))
+        .map(Long::valueOf)
+        .toList();
+  }
+
   private void advance(Context http) {
     Bay bay = bay(http);
     Form form = Form.of(http);
-    List<Long> pieces =
-        form.values("piece").stream()
-            .filter(p -> p.matches("\\d{1,18}"))
-            .map(Long::valueOf)
-            .toList();
+    List<Long> pieces = ticked(form);
     if (pieces.isEmpty()) {
       form.complain("pieces", "Please tick at least one vessel.");
     }

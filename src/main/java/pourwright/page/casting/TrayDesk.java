@@ -96,11 +96,7 @@ final class TrayDesk {
 
   private void lay(Context http) {
     Form form = Form.of(http);
-    List<Long> pieces =
-        form.values("piece").stream()
-            .filter(p -> p.matches("\\d{1,18}"))
-            .map(Long::valueOf)
-            .toList();
+    List<Long> pieces = PiecesDesk.ticked(form);
     if (pieces.isEmpty()) {
       form.complain("label", "Please tick what lies on it.");
     }

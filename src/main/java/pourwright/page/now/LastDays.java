@@ -27,16 +27,7 @@ final class LastDays {
 
   /** As {@link LastDay#toCast}. */
   Optional<LocalDate> toCast(OrderLine line, CardBook cards, Habits habits, Floor floor) {
-    Floor atAnyTime =
-        new Floor(
-            Instant.EPOCH,
-            floor.zone(),
-            floor.days(),
-            floor.hours(),
-            floor.melters(),
-            floor.racks(),
-            floor.post());
-    Under now = new Under(habits, atAnyTime);
+    Under now = new Under(habits, floor.from(Instant.EPOCH, floor.days()));
     if (book != cards || !now.equals(under)) { // the book is the same one while no card changes
       known.clear();
       book = cards;

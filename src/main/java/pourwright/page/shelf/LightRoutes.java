@@ -12,6 +12,7 @@ import pourwright.page.Desk;
 import pourwright.page.Form;
 import pourwright.page.Said;
 import pourwright.page.Show;
+import pourwright.plan.NextBurn;
 import pourwright.quantity.Counted;
 import pourwright.work.Act;
 import pourwright.work.BurnTest;
@@ -23,7 +24,6 @@ import pourwright.work.TestedFacts;
 /** Lighting a sample: what has to be true before, what is measured before, and its bells. */
 final class LightRoutes {
   /** House: so many candles lit at once for one person who watches. */
-  private static final int LIT_MAX = 6;
 
   /** House: a candle is lit again when its base is so near to the room. */
   private static final double BASE_NEAR_K = 2;
@@ -57,10 +57,13 @@ final class LightRoutes {
     }
     String who = form.text("stays-" + sample, "who stays in the room");
     int lit = desk.studio().look(books -> books.burns().burning().size());
-    if (lit >= LIT_MAX) {
+    if (lit >= NextBurn.LIT_MOST) {
       form.complain(
           "tray-" + sample,
-          Counted.of(lit, "candle burns", "candles burn") + "; at most " + LIT_MAX + " (house).");
+          Counted.of(lit, "candle burns", "candles burn")
+              + "; at most "
+              + NextBurn.LIT_MOST
+              + " (house).");
     }
     Optional<Double> mass =
         form.read("mass-" + sample, "its mass after the trim", t -> number(t, 1, 100_000));
